@@ -23,12 +23,12 @@ function jointDf(each: readonly number[]): number {
 }
 
 /** Each sample but the first against the mean of the first and all that come after it, every score counting once. */
-function successiveContrasts(scores: readonly number[]): Float64Array[] {
-  return scores.slice(1).map((_, index) => {
-    const sample = index + 1;
-    const against = scores.map((n, other) => (other === 0 || other > sample ? n : 0));
-    const sum = against.reduce((total, n) => total + n, 0);
-    const l = Float64Array.from(against, (n) => -n / sum);
+function successiveContrasts(scores: readonly number[], order: readonly number[]): Float64Array[] {
+  return order.slice(1).map((sample, index) => {
+    const l = new Float64Array(scores.length);
+    const against = order.filter((_, place) => place === 0 || place > index + 1);
+    const sum = against.reduce((total, other) => total + (scores[other] ?? 0), 0);
+    for (const other of against) l[other] = -(scores[other] ?? 0) / sum;
     l[sample] = 1;
     return l;
   });
@@ -39,16 +39,22 @@ function successiveContrasts(scores: readonly number[]): Float64Array[] {
  *
  * Method: the contrasts are turned into uncorrelated ones by the eigenvectors of their covariance; F is the mean of their squared
  * t values, its degrees of freedom those whose F has the same expectation. With missing scores that rule depends a little on the
- * contrasts it starts from: here those of the sequential sums of squares, the samples in the order given.
+ * contrasts it starts from: here those of the sequential sums of squares, in an order of the samples that is passed in.
  *
  * @param model fitted with a mean for each sample (two or more)
  * @param spread coefficientCovariance of it
  * @param scores how many scores each sample has
+ * @param order the samples in the order those contrasts follow
  * Accuracy: for a complete panel the classical block F, to 1e-9.
  * Source: Fai & Cornelius, J. Stat. Comput. Simul. 54 (1996) 363, as lmerTest 3.1-3 applies it.
  */
-export function jointTest(model: MixedModel, spread: CoefficientCovariance, scores: readonly number[]): JointTest {
-  const contrasts = successiveContrasts(scores);
+export function jointTest(
+  model: MixedModel,
+  spread: CoefficientCovariance,
+  scores: readonly number[],
+  order: readonly number[],
+): JointTest {
+  const contrasts = successiveContrasts(scores, order);
   const q = contrasts.length;
   const covariance = new Float64Array(q * q);
   contrasts.forEach((one, row) => {

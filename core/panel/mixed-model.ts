@@ -9,7 +9,12 @@ export interface MixedModel {
   readonly design: SampleDesign;
   /** Best linear unbiased estimates, in scale points. */
   readonly coefficients: Float64Array;
+  /** The variance that all ratios are relative to. */
   readonly errorVariance: number;
+  /** Between repeats of the same taster and sample; 0 where repeats never differ. */
+  readonly pureError: number;
+  /** Taster × sample variance; null where it is not in the model. */
+  readonly tasterBySample: number | null;
   readonly ratios: VarianceRatios;
   /** Which variances the model held before any was found to be zero. */
   readonly terms: { readonly taster: boolean; readonly interaction: boolean };
@@ -75,7 +80,8 @@ export function fitMixedModel(cells: CellTable, design: SampleDesign): MixedMode
       count: cells.count.map((n) => Math.min(n, 1)),
       inner: cells.inner.map(() => 0),
     };
-    return fitMixedModel(single, design);
+    const fit = fitMixedModel(single, design);
+    return fit === null ? null : { ...fit, terms, pureError: 0, tasterBySample: fit.errorVariance };
   }
   const centred = { ...cells, mean };
   const residualDf = scores - design.columns;
@@ -95,6 +101,8 @@ export function fitMixedModel(cells: CellTable, design: SampleDesign): MixedMode
     design,
     coefficients,
     errorVariance,
+    pureError: errorVariance,
+    tasterBySample: terms.interaction ? ratios.interaction * errorVariance : null,
     ratios,
     terms,
     residualDf,
