@@ -1,0 +1,33 @@
+// The seven things a trial can vary, one at a time.
+
+export const factors = ['fruit', 'amount', 'days', 'state', 'cover', 'temperature', 'formula'] as const;
+export type Factor = (typeof factors)[number];
+
+/** Factors whose levels are numbers on a line, so that a curve through them means something. */
+export const orderedFactors: readonly Factor[] = ['amount', 'days', 'temperature'];
+
+export function isOrdered(factor: Factor): boolean {
+  return orderedFactors.includes(factor);
+}
+
+/** The unit of an ordered factor's value, as written on an axis. */
+export const factorUnits: Readonly<Record<Factor, string | null>> = {
+  fruit: null,
+  amount: 'g',
+  days: 'days',
+  state: null,
+  cover: null,
+  temperature: '°C',
+  formula: null,
+};
+
+/** What a person is asked to vary, in plain words. */
+export const factorWords: Readonly<Record<Factor, string>> = {
+  fruit: 'Which fruit',
+  amount: 'How much',
+  days: 'How many days',
+  state: 'Fresh or frozen',
+  cover: 'Which cover',
+  temperature: 'How warm',
+  formula: 'Whole formula',
+};

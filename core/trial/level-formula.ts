@@ -1,0 +1,99 @@
+import { type Addition, additionStates, covers, type Formula, totalMass_g } from './formula.ts';
+import type { HeldInput, LevelInput, PlanInput, PlanProblem } from './plan-input.ts';
+
+/** A level's formula, or what is missing to know it. */
+export interface LevelFormula {
+  readonly formula: Formula | null;
+  readonly problems: readonly PlanProblem[];
+}
+
+function byName<Word extends string>(words: readonly Word[], name: string): Word | undefined {
+  return words.find((word) => word === name.trim().toLowerCase());
+}
+
+/** The additions of an amount level: those held, scaled in proportion so that they weigh `grams` together. */
+function scaledTo(additions: readonly Addition[], grams: number): readonly Addition[] {
+  const total = totalMass_g(additions);
+  return grams === 0 ? [] : additions.map((addition) => ({ ...addition, mass_g: (addition.mass_g / total) * grams }));
+}
+
+type Finding = { readonly value: Partial<Formula> } | { readonly missing: string } | { readonly heldMissing: string };
+
+/** What this level brings of the moved factor. */
+function movedPart(factor: PlanInput['factor'], level: LevelInput, held: HeldInput): Finding {
+  switch (factor) {
+    case 'days':
+      return level.value === undefined ? { missing: 'how many days' } : { value: { days: level.value } };
+    case 'temperature':
+      return level.value === undefined ? { missing: 'a temperature in °C' } : { value: { temperature_C: level.value } };
+    case 'amount': {
+      if (level.additions !== undefined) return { value: { additions: level.additions } };
+      if (level.value === undefined || level.value < 0) return { missing: 'the grams for each jar (0 or more)' };
+      if (held.additions.length === 0) return { heldMissing: 'what is weighed in: name the fruit under what is held' };
+      return { value: { additions: scaledTo(held.additions, level.value) } };
+    }
+    case 'fruit':
+      return level.additions === undefined
+        ? { missing: 'its fruit and weight' }
+        : { value: { additions: level.additions } };
+    case 'state': {
+      if (level.additions !== undefined) return { value: { additions: level.additions } };
+      const state = level.state ?? byName(additionStates, level.name);
+      if (state === undefined) return { missing: 'whether the fruit is fresh or frozen' };
+      if (held.additions.length === 0) return { heldMissing: 'the fruit that is used fresh and frozen' };
+      // A default temperature belongs to the state, so one written for the other state must not stay.
+      const additions = held.additions.map(({ temperature_C: _, ...addition }) => ({ ...addition, state }));
+      return { value: { additions } };
+    }
+    case 'cover': {
+      const cover = level.cover ?? byName(covers, level.name);
+      return cover === undefined ? { missing: 'a cover: cloth, airlock or lid' } : { value: { cover } };
+    }
+    case 'formula':
+      return {
+        value: {
+          additions: level.additions ?? held.additions,
+          ...(level.days === undefined ? {} : { days: level.days }),
+          ...(level.cover === undefined ? {} : { cover: level.cover }),
+          ...(level.temperature_C === undefined ? {} : { temperature_C: level.temperature_C }),
+        },
+      };
+  }
+}
+
+/**
+ * The whole formula of one level: what is held, with the moved factor put in.
+ *
+ * @param position the level's place in the plan, for the path of a problem
+ * @returns the formula, or `null` with the problems
+ */
+export function levelFormula(
+  plan: Pick<PlanInput, 'factor' | 'held'>,
+  level: LevelInput,
+  position: number,
+): LevelFormula {
+  const { factor, held } = plan;
+  const found = movedPart(factor, level, held);
+  if ('missing' in found) {
+    const message = `“${level.name}” does not say ${found.missing}. Add it to this level.`;
+    return { formula: null, problems: [{ code: 'level-value-missing', message, path: ['levels', position] }] };
+  }
+  if ('heldMissing' in found) {
+    const message = `The plan does not say ${found.heldMissing}.`;
+    return { formula: null, problems: [{ code: 'held-missing', message, path: ['held', 'additions'] }] };
+  }
+  const days = found.value.days ?? held.days;
+  if (days === undefined) {
+    const message = 'The plan does not say how many days the jars stand. Add the days under what is held.';
+    return { formula: null, problems: [{ code: 'held-missing', message, path: ['held', 'days'] }] };
+  }
+  return {
+    formula: {
+      additions: found.value.additions ?? held.additions,
+      days,
+      cover: found.value.cover ?? held.cover ?? null,
+      temperature_C: found.value.temperature_C ?? held.temperature_C ?? null,
+    },
+    problems: [],
+  };
+}

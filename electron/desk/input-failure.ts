@@ -1,0 +1,84 @@
+import type { z } from 'zod';
+import { Failure } from '#shared/failure.ts';
+
+type Issue = z.core.$ZodIssue;
+
+function at(input: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>((inner, key) => {
+    if (typeof inner !== 'object' || inner === null) return undefined;
+    return (inner as Record<PropertyKey, unknown>)[key];
+  }, input);
+}
+
+/** A field's path as a person reads it: `levels[1].value`. */
+function field(path: readonly PropertyKey[]): string {
+  return path.reduce<string>((text, key) => {
+    if (typeof key === 'number') return `${text}[${key}]`;
+    return text === '' ? String(key) : `${text}.${String(key)}`;
+  }, '');
+}
+
+const kinds: Readonly<Record<string, string>> = {
+  string: 'words',
+  number: 'a finite number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'an object with named members',
+  record: 'an object with named members',
+  tuple: 'a list',
+};
+
+function bound(origin: string, value: unknown, kind: 'least' | 'most', inclusive: boolean): string {
+  if (origin === 'string')
+    return kind === 'least'
+      ? `needs at least ${value} character${value === 1 ? '' : 's'}`
+      : `may have at most ${value} characters`;
+  if (origin === 'array' || origin === 'set')
+    return kind === 'least'
+      ? `needs at least ${value} entr${value === 1 ? 'y' : 'ies'}`
+      : `may have at most ${value} entries`;
+  if (kind === 'least') return inclusive ? `must be ${value} or more` : `must be more than ${value}`;
+  return inclusive ? `must be ${value} or less` : `must be less than ${value}`;
+}
+
+function sentence(issue: Issue, input: unknown): string {
+  const name = field(issue.path) || 'the input';
+  switch (issue.code) {
+    case 'invalid_type':
+      return at(input, issue.path) === undefined
+        ? `${name} is missing; it must be ${kinds[issue.expected] ?? issue.expected}.`
+        : `${name} must be ${kinds[issue.expected] ?? issue.expected}.`;
+    case 'too_small':
+      return `${name} ${bound(issue.origin, issue.minimum, 'least', issue.inclusive ?? true)}.`;
+    case 'too_big':
+      return `${name} ${bound(issue.origin, issue.maximum, 'most', issue.inclusive ?? true)}.`;
+    case 'invalid_value':
+      return `${name} must be one of: ${issue.values.map(String).join(', ')}.`;
+    case 'unrecognized_keys':
+      return `${name === 'the input' ? 'The input' : name} has a member the request does not know: ${issue.keys.map((key) => key.slice(0, 60)).join(', ')}.`;
+    case 'invalid_format':
+      return issue.format === 'datetime'
+        ? `${name} must be a moment with its offset, such as 2026-05-01T09:00:00+02:00.`
+        : `${name} must be ${issue.message.startsWith('Invalid') ? `of the form ${issue.format}` : issue.message}.`;
+    default:
+      return `${name}: ${issue.message}.`;
+  }
+}
+
+/** Of a union's complaints, those of the branch that came furthest say the most. */
+function mostTelling(issue: Issue): Issue {
+  if (issue.code !== 'invalid_union' || issue.errors.length === 0) return issue;
+  const branches = issue.errors.map((branch) => branch[0]).filter((first) => first !== undefined);
+  const deepest = branches.sort((a, b) => b.path.length - a.path.length)[0];
+  return deepest === undefined ? issue : mostTelling({ ...deepest, path: [...issue.path, ...deepest.path] });
+}
+
+/** The failure for an ill-formed input: a sentence that names the field and what it may be, and the field's path. */
+export function inputFailure(error: z.ZodError, input: unknown): Failure {
+  const first = error.issues[0];
+  if (first === undefined) return new Failure('invalid-input', 'The input is not of the request’s form.');
+  const issue = mostTelling(first as Issue);
+  const path = issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key));
+  return new Failure('invalid-input', sentence(issue, input), path);
+}

@@ -1,0 +1,19 @@
+import type { ChangedEvent, ProgressEvent } from '#shared/carriage.ts';
+import type { Envelope } from '#shared/failure.ts';
+
+// What passes between a host and the desk's worker thread.
+
+export type ToDesk =
+  | {
+      readonly kind: 'ask';
+      readonly ask: string;
+      readonly name: string;
+      readonly input: unknown;
+      readonly stopFlag: Int32Array;
+    }
+  | { readonly kind: 'close' };
+
+export type FromDesk =
+  | { readonly kind: 'settled'; readonly ask: string; readonly envelope: Envelope<unknown> }
+  | ProgressEvent
+  | ChangedEvent;

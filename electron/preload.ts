@@ -1,0 +1,9 @@
+import { contextBridge, ipcRenderer } from 'electron';
+import { pageBridge } from '#hosts/ipc/page-bridge.ts';
+import { bridgeName } from '#shared/carriage.ts';
+import { undoInText } from '#shell/undo-in-text.ts';
+
+contextBridge.exposeInMainWorld(
+  bridgeName,
+  pageBridge(ipcRenderer, (event) => undoInText(event, document)),
+);

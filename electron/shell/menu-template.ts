@@ -1,0 +1,127 @@
+import type { MenuItemConstructorOptions } from 'electron';
+import { screens } from './screens.ts';
+
+export interface MenuActs {
+  /** Asks the page in front to act, such as `undo` or `go:/trials`. */
+  tell(act: string): void;
+  openKitchen(): void;
+  showKitchenFile(): void;
+}
+
+export interface MenuOptions {
+  readonly platform: NodeJS.Platform;
+  readonly isDevelopment: boolean;
+  readonly acts: MenuActs;
+}
+
+type Item = MenuItemConstructorOptions;
+
+const line: Item = { type: 'separator' };
+
+function redoKeys(platform: NodeJS.Platform): string {
+  return platform === 'win32' ? 'Ctrl+Y' : 'CmdOrCtrl+Shift+Z';
+}
+
+function appMenu(): Item {
+  return {
+    role: 'appMenu',
+    label: 'Sidejar',
+    submenu: [
+      { role: 'about' },
+      line,
+      { role: 'services' },
+      line,
+      { role: 'hide' },
+      { role: 'hideOthers' },
+      { role: 'unhide' },
+      line,
+      { role: 'quit' },
+    ],
+  };
+}
+
+function fileMenu({ platform, acts }: MenuOptions): Item {
+  const reveal = platform === 'darwin' ? 'Show Kitchen in Finder' : 'Show kitchen in its folder';
+  return {
+    label: platform === 'darwin' ? 'File' : '&File',
+    submenu: [
+      { label: 'Open kitchen…', accelerator: 'CmdOrCtrl+O', click: () => acts.openKitchen() },
+      { label: reveal, click: () => acts.showKitchenFile() },
+      line,
+      { role: 'close', accelerator: 'CmdOrCtrl+W' },
+      ...(platform === 'darwin' ? [] : [line, { role: 'quit' } as const]),
+    ],
+  };
+}
+
+function editMenu({ platform, acts }: MenuOptions): Item {
+  return {
+    label: platform === 'darwin' ? 'Edit' : '&Edit',
+    submenu: [
+      // Not the roles: those would undo typing only, and undo it in a field left long ago.
+      { label: 'Undo', accelerator: 'CmdOrCtrl+Z', click: () => acts.tell('undo') },
+      { label: 'Redo', accelerator: redoKeys(platform), click: () => acts.tell('redo') },
+      line,
+      { role: 'cut' },
+      { role: 'copy' },
+      { role: 'paste' },
+      { role: 'selectAll' },
+    ],
+  };
+}
+
+function goMenu({ platform, acts }: MenuOptions): Item {
+  return {
+    label: platform === 'darwin' ? 'Go' : '&Go',
+    submenu: screens.map(({ name, act }, place) => ({
+      label: name,
+      accelerator: `CmdOrCtrl+${place + 1}`,
+      click: () => acts.tell(act),
+    })),
+  };
+}
+
+function viewMenu({ platform, isDevelopment }: MenuOptions): Item {
+  const forDevelopers: Item[] = [line, { role: 'reload' }, { role: 'toggleDevTools' }];
+  return {
+    label: platform === 'darwin' ? 'View' : '&View',
+    submenu: [
+      { role: 'resetZoom' },
+      { role: 'zoomIn' },
+      { role: 'zoomOut' },
+      line,
+      { role: 'togglefullscreen' },
+      ...(isDevelopment ? forDevelopers : []),
+    ],
+  };
+}
+
+function windowMenu({ platform }: MenuOptions): Item {
+  if (platform === 'darwin') return { role: 'windowMenu' };
+  return { label: '&Window', submenu: [{ role: 'minimize' }] };
+}
+
+function helpMenu({ platform, acts }: MenuOptions): Item {
+  const data: Item = { label: 'Data and backups', click: () => acts.tell('go:/data') };
+  // macOS keeps "About" in the menu of the program's name.
+  return platform === 'darwin'
+    ? { role: 'help', submenu: [data] }
+    : { label: '&Help', submenu: [data, line, { role: 'about' }] };
+}
+
+/**
+ * The menu bar as each system expects it: the program's own menu on macOS, shortcuts in each system's habit.
+ *
+ * @returns a template for Electron's `Menu.buildFromTemplate`
+ */
+export function menuTemplate(options: MenuOptions): MenuItemConstructorOptions[] {
+  return [
+    ...(options.platform === 'darwin' ? [appMenu()] : []),
+    fileMenu(options),
+    editMenu(options),
+    viewMenu(options),
+    goMenu(options),
+    windowMenu(options),
+    helpMenu(options),
+  ];
+}

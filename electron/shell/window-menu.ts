@@ -1,0 +1,31 @@
+import { dialog, Menu, shell } from 'electron';
+import { tellPage } from '#hosts/ipc/carry-desk.ts';
+import type { Kitchens } from './kitchens.ts';
+import { menuTemplate } from './menu-template.ts';
+
+const kinds = [{ name: 'Kitchens', extensions: ['sidejar'] }];
+
+/** Asks which kitchen to open; a new name is refused by the dialog, so that nobody makes a kitchen by a slip. */
+async function chooseKitchen(kitchens: Kitchens): Promise<void> {
+  const { canceled, filePaths } = await dialog.showOpenDialog({ properties: ['openFile'], filters: kinds });
+  const [file] = filePaths;
+  if (!canceled && file !== undefined) kitchens.open(file);
+}
+
+/** Puts up the menu bar; what it asks for goes to the kitchen in front. */
+export function setMenu(kitchens: Kitchens, isDevelopment: boolean, platform: NodeJS.Platform): void {
+  const acts = {
+    tell(act: string) {
+      const front = kitchens.front();
+      if (front !== null) tellPage(front.window.webContents, { kind: 'menu', act });
+    },
+    openKitchen() {
+      void chooseKitchen(kitchens);
+    },
+    showKitchenFile() {
+      const front = kitchens.front();
+      if (front !== null) shell.showItemInFolder(front.store);
+    },
+  };
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({ platform, isDevelopment, acts })));
+}

@@ -1,0 +1,5 @@
+import { kitchenMigration } from './0010-kitchen.ts';
+import type { Migration } from './migration.ts';
+
+/** Every migration, oldest first. A released one is never edited: add the next. */
+export const allMigrations: readonly Migration[] = [kitchenMigration];

@@ -1,0 +1,166 @@
+import { closeSync, existsSync, mkdirSync, openSync, readSync, statSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { Failure } from '#shared/failure.ts';
+import { type Kitchen, kitchenOf } from './kitchen.ts';
+import { migrate } from './migrate.ts';
+import { allMigrations } from './migrations/all-migrations.ts';
+import type { Migration } from './migrations/migration.ts';
+import { type Sqlite, sqliteDriver } from './sqlite-driver.ts';
+import { sqliteFailure, translatingSqlite } from './sqlite-failure.ts';
+
+/** "SDJR" in SQLite's application_id: how a kitchen is told from other databases. */
+export const applicationId = 0x53_44_4a_52;
+
+export interface OpenOptions {
+  readonly clock?: () => Date;
+  /** How long to wait for another writer before `store-locked`. */
+  readonly patience_ms?: number;
+  readonly migrations?: readonly Migration[];
+}
+
+interface Header {
+  readonly applicationId: number;
+  readonly schema: number;
+}
+
+/** Reads application_id and user_version from the file's first 100 bytes, without SQLite touching the file. */
+function readHeader(file: string): Header | null {
+  const bytes = Buffer.alloc(100);
+  const handle = openSync(file, 'r');
+  try {
+    const length = readSync(handle, bytes, 0, 100, 0);
+    if (length === 0) return null;
+    if (length < 100 || bytes.toString('latin1', 0, 16) !== 'SQLite format 3\0') {
+      throw new Failure(
+        'store-not-a-kitchen',
+        'This file is not a kitchen: it is no SQLite database. It was left as it is.',
+      );
+    }
+    return { applicationId: bytes.readUInt32BE(68), schema: bytes.readUInt32BE(60) };
+  } finally {
+    closeSync(handle);
+  }
+}
+
+function refuseForeign(header: Header, newest: number): void {
+  if (header.applicationId !== applicationId && !(header.applicationId === 0 && header.schema === 0)) {
+    throw notOurs();
+  }
+  if (header.schema > newest) {
+    throw new Failure(
+      'store-newer',
+      `This kitchen was last opened by a newer version of the program (its schema is ${header.schema}, this program knows ${newest}). It was left untouched; update the program to open it.`,
+    );
+  }
+}
+
+/** As the owner marked it: a file without any write bit is only read, even by an administrator. */
+function isWriteProtected(path: string): boolean {
+  return (statSync(path).mode & 0o222) === 0;
+}
+
+function connect(file: string, readOnly: boolean, patience_ms: number): Sqlite {
+  const Database = sqliteDriver();
+  const db = new Database(file, { readonly: readOnly, fileMustExist: readOnly, timeout: patience_ms });
+  try {
+    db.pragma('trusted_schema = OFF');
+    db.pragma('foreign_keys = ON');
+    if (!readOnly) {
+      db.pragma('journal_mode = WAL');
+      db.pragma('synchronous = FULL');
+    }
+    db.pragma('schema_version', { simple: true });
+    return db;
+  } catch (error) {
+    db.close();
+    throw error;
+  }
+}
+
+/** The schema's number as SQLite sees it: the header on disk may trail a write-ahead log. */
+function schemaOf(db: Sqlite, newest: number): number {
+  const header: Header = {
+    applicationId: Number(db.pragma('application_id', { simple: true })),
+    schema: Number(db.pragma('user_version', { simple: true })),
+  };
+  refuseForeign(header, newest);
+  if (header.applicationId === 0 && Number(db.prepare('SELECT count(*) FROM sqlite_schema').pluck().get()) > 0) {
+    throw notOurs();
+  }
+  return header.schema;
+}
+
+function notOurs(): Failure {
+  return new Failure(
+    'store-not-a-kitchen',
+    'This file is a database, but not a kitchen of this program. It was left as it is.',
+  );
+}
+
+/** A new file becomes a kitchen with a name, through the change log like everything else. */
+function nameOnce(kitchen: Kitchen): void {
+  const isNamed = () => kitchen.read.one('SELECT id FROM kitchens') !== undefined;
+  if (isNamed()) return;
+  const note = {
+    request: 'kitchen:begin',
+    summary: 'Begin a new kitchen',
+    fixedBecause: 'A kitchen begins only once.',
+  };
+  kitchen.write(note, (writer) => {
+    if (!isNamed()) writer.insert('kitchens', { name: 'My kitchen', measures: 'metric' });
+  });
+}
+
+/**
+ * Opens a kitchen, makes it when the file does not exist or is empty, and brings an older one up to date.
+ *
+ * @param path the `.sidejar` file
+ * @throws Failure `store-not-a-kitchen`, `store-newer` (both leave the file's bytes as they are), `store-locked`,
+ *   `store-missing`, `store-read-only`, `store-damaged`, `node-too-old`
+ */
+export async function openKitchen(path: string, options: OpenOptions = {}): Promise<Kitchen> {
+  const file = resolve(path);
+  const migrations = options.migrations ?? allMigrations;
+  const newest = migrations.at(-1)?.number ?? 0;
+  const clock = options.clock ?? (() => new Date());
+  const exists = existsSync(file);
+  let header: Header | null = null;
+  try {
+    if (exists && statSync(file).isDirectory()) {
+      throw new Failure('store-not-a-kitchen', 'This is a folder, not a kitchen. Name a file that ends in .sidejar.');
+    }
+    if (exists) header = readHeader(file);
+    else mkdirSync(dirname(file), { recursive: true });
+  } catch (error) {
+    if (error instanceof Failure) throw error;
+    throw new Failure(
+      'store-missing',
+      'This kitchen’s file cannot be opened: the folder is missing, or it is not permitted.',
+    );
+  }
+  if (header !== null) refuseForeign(header, newest);
+  const folder = dirname(file);
+  const readOnly = exists && (isWriteProtected(file) || isWriteProtected(folder));
+  if (!exists && isWriteProtected(folder)) {
+    throw new Failure('store-read-only', 'A new kitchen cannot be made here: the folder is write-protected.');
+  }
+  const db = translatingSqlite(() => connect(file, readOnly, options.patience_ms ?? 3000));
+  try {
+    const schema = schemaOf(db, newest);
+    if (schema < newest) {
+      if (readOnly) {
+        throw new Failure(
+          'store-read-only',
+          'This kitchen is of an older version and must be brought up to date once, but it is write-protected.',
+        );
+      }
+      await migrate(db, { file, from: schema, migrations, applicationId, now: clock() });
+    }
+    const kitchen = kitchenOf({ db, file, readOnly, clock });
+    if (!readOnly) nameOnce(kitchen);
+    return kitchen;
+  } catch (error) {
+    db.close();
+    throw sqliteFailure(error);
+  }
+}

@@ -1,0 +1,97 @@
+import { Failure } from '#shared/failure.ts';
+import { rowText, type Step, type StoredChange } from './change-log.ts';
+import type { Kitchen } from './kitchen.ts';
+import type { Reader, Value } from './reader.ts';
+
+type Direction = 'undo' | 'redo';
+
+const latestOf = 'SELECT kind FROM steps WHERE target = s.id ORDER BY id DESC LIMIT 1';
+
+/** The step that undo would take back next: the newest one that stands. */
+function nextToUndo(read: Reader): Step | undefined {
+  return read.one<Step>(
+    `SELECT * FROM steps AS s WHERE kind = 'do' AND coalesce((${latestOf}), 'redo') = 'redo' ORDER BY id DESC LIMIT 1`,
+  );
+}
+
+/** The step that redo would bring back: the one undone last, as long as nothing new was done since. */
+function nextToRedo(read: Reader): Step | undefined {
+  return read.one<Step>(
+    `SELECT s.* FROM steps AS s JOIN steps AS u ON u.target = s.id AND u.kind = 'undo'
+     WHERE (${latestOf}) = 'undo' AND u.id > (SELECT coalesce(max(id), 0) FROM steps WHERE kind = 'do')
+     ORDER BY u.id DESC LIMIT 1`,
+  );
+}
+
+function withoutRevision(text: string | null): string | null {
+  if (text === null) return null;
+  const row = JSON.parse(text) as Record<string, Value>;
+  delete row.revision;
+  return rowText(row);
+}
+
+interface Crossing {
+  readonly from: string | null;
+  readonly to: string | null;
+}
+
+function crossing(change: StoredChange, direction: Direction): Crossing {
+  return direction === 'undo' ? { from: change.after, to: change.before } : { from: change.before, to: change.after };
+}
+
+/** What undo and redo would do now, in the words of the steps. */
+export function undoState(read: Reader): { undo: string | null; undoRefused: string | null; redo: string | null } {
+  const undo = nextToUndo(read);
+  return {
+    undo: undo?.summary ?? null,
+    undoRefused: undo?.fixed_because ?? null,
+    redo: nextToRedo(read)?.summary ?? null,
+  };
+}
+
+/**
+ * Takes the newest standing step back, or brings the last undone one forward again, as one new step of the log.
+ *
+ * @throws Failure `nothing-to-undo`, or `refused` with the reason: the step can't be taken back, or a row it wrote has changed since
+ */
+export function travel(kitchen: Kitchen, direction: Direction): { step: number; summary: string } {
+  const { read } = kitchen;
+  const step = direction === 'undo' ? nextToUndo(read) : nextToRedo(read);
+  if (step === undefined) {
+    throw new Failure(
+      'nothing-to-undo',
+      direction === 'undo' ? 'There is nothing to undo.' : 'There is nothing to redo.',
+    );
+  }
+  if (step.fixed_because !== null) throw new Failure('refused', `“${step.summary}” stays: ${step.fixed_because}`);
+  const order = direction === 'undo' ? 'DESC' : 'ASC';
+  const changes = read.all<StoredChange>(`SELECT * FROM changes WHERE step_id = ? ORDER BY id ${order}`, step.id);
+  const verb = direction === 'undo' ? 'Undo' : 'Redo';
+  return kitchen.write(
+    { request: `${direction}:last`, summary: `${verb}: ${step.summary}`, kind: direction, target: step.id },
+    (writer) => {
+      for (const change of changes) {
+        const { from, to } = crossing(change, direction);
+        const now = writer.row(change.table_name, change.row_id);
+        const present = now === undefined ? null : rowText(now as unknown as Record<string, Value>);
+        if (withoutRevision(present) !== withoutRevision(from)) {
+          throw new Failure(
+            'refused',
+            `“${step.summary}” can’t be ${direction === 'undo' ? 'undone' : 'redone'}: something it wrote (in ${change.table_name}) has changed since.`,
+          );
+        }
+        if (to === null) {
+          writer.put(change.table_name, change.row_id, null);
+        } else {
+          const row = JSON.parse(to) as Record<string, Value>;
+          // A taken-back row is still a newer edition: a window that saw the old one must notice.
+          writer.put(change.table_name, change.row_id, {
+            ...row,
+            revision: (now?.revision ?? Number(row.revision)) + 1,
+          });
+        }
+      }
+      return { step: step.id, summary: step.summary };
+    },
+  );
+}

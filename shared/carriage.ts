@@ -1,0 +1,42 @@
+import type { Envelope } from './failure.ts';
+
+// How a request travels, whichever host carries it. The page knows only `Bridge`.
+
+/** One request under way. `ask` is the caller's own mark for it: progress and stop refer to it. */
+export interface AskMessage {
+  readonly ask: string;
+  readonly name: string;
+  readonly input: unknown;
+}
+
+export interface ProgressEvent {
+  readonly kind: 'progress';
+  readonly ask: string;
+  readonly done: number;
+  readonly total: number;
+}
+
+/** Rows of these tables changed: whoever shows them reads them again. */
+export interface ChangedEvent {
+  readonly kind: 'changed';
+  readonly step: number;
+  readonly tables: readonly string[];
+}
+
+/** The window's menu asks the page to act, such as `go:/trials` or `undo`. */
+export interface MenuEvent {
+  readonly kind: 'menu';
+  readonly act: string;
+}
+
+export type DeskEvent = ProgressEvent | ChangedEvent | MenuEvent;
+
+/** What a page can do: ask, stop what it asked, listen. */
+export interface Bridge {
+  ask(message: AskMessage): Promise<Envelope<unknown>>;
+  stop(ask: string): void;
+  listen(listener: (event: DeskEvent) => void): () => void;
+}
+
+/** The name under which the preload script offers the bridge on `window`. */
+export const bridgeName = 'sidejar';

@@ -1,0 +1,33 @@
+import type { z } from 'zod';
+import { baseRequests } from './bases.ts';
+import { jarRequests } from './jars.ts';
+import { panelRequests } from './panel.ts';
+import { peopleAndPantryRequests } from './people-and-pantry.ts';
+import { recipeRequests } from './recipes.ts';
+import { storeRequests } from './store.ts';
+import { tastingRequests } from './tastings.ts';
+import { trialRequests } from './trials.ts';
+
+/** Every request there is. Screens, hosts, scripts and tests all go by this one list. */
+export const allRequests = {
+  ...storeRequests,
+  ...peopleAndPantryRequests,
+  ...baseRequests,
+  ...trialRequests,
+  ...jarRequests,
+  ...tastingRequests,
+  ...panelRequests,
+  ...recipeRequests,
+} as const;
+
+export type RequestName = keyof typeof allRequests;
+
+/** What a caller writes. */
+export type AskedOf<Name extends RequestName> = z.input<(typeof allRequests)[Name]['input']>;
+/** What the desk works with, defaults filled in. */
+export type InputOf<Name extends RequestName> = z.output<(typeof allRequests)[Name]['input']>;
+export type ValueOf<Name extends RequestName> = z.output<(typeof allRequests)[Name]['output']>;
+
+export function isRequestName(name: string): name is RequestName {
+  return Object.hasOwn(allRequests, name);
+}

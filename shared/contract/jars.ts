@@ -1,0 +1,162 @@
+import { z } from 'zod';
+import { brix, id, moment, name, note, ph, revision, sg, temperature_C } from './fields.ts';
+import { formula, vessel } from './formula.ts';
+import { reads, writes } from './request.ts';
+
+export const jarStates = ['planned', 'fermenting', 'pulled', 'strained', 'discarded'] as const;
+
+/** What can be seen in a jar. `mould` discards it. */
+export const sightingKinds = [
+  'first-bubbles',
+  'steady-bubbles',
+  'bubbles-slowing',
+  'froth',
+  'fruit-risen',
+  'fruit-sunk',
+  'colour-taken',
+  'colour-fading',
+  'cloudy',
+  'clear',
+  'smell',
+  'film',
+  'mould',
+  'other',
+] as const;
+
+/** Acids that a titration may be stated as. */
+export const acids = ['lactic', 'acetic', 'citric', 'malic', 'tartaric'] as const;
+
+export const jar = z.strictObject({
+  id,
+  revision,
+  isSample: z.boolean(),
+  trial: id,
+  level: id,
+  levelName: z.string(),
+  label: z.string(),
+  replicate: z.int(),
+  isControl: z.boolean(),
+  state: z.enum(jarStates),
+  base_mL: z.number(),
+  plannedStart: z.string(),
+  plannedPull: z.string(),
+  startedAt: z.string().nullable(),
+  pulledAt: z.string().nullable(),
+  strainedAt: z.string().nullable(),
+  discardedAt: z.string().nullable(),
+  discardReason: z.string().nullable(),
+});
+
+export const reading = z.strictObject({
+  id,
+  takenAt: z.string(),
+  brix: z.number().nullable(),
+  sg: z.number().nullable(),
+  ph: z.number().nullable(),
+  acidity_g_per_L: z.number().nullable(),
+  acidityAs: z.enum(acids).nullable(),
+  temperature_C: z.number().nullable(),
+  note: z.string().nullable(),
+});
+
+export const sighting = z.strictObject({
+  id,
+  seenAt: z.string(),
+  what: z.enum(sightingKinds),
+  note: z.string().nullable(),
+});
+
+export const sip = z.strictObject({
+  id,
+  takenAt: z.string(),
+  tang: z.number().nullable(),
+  fizz: z.number().nullable(),
+  sweetness: z.number().nullable(),
+  liking: z.number().nullable(),
+  note: z.string().nullable(),
+});
+
+/** Several jars change together: all or none. */
+const someJars = z.strictObject({ jars: z.array(id).min(1).max(96), at: moment.optional() });
+const changedJars = z.strictObject({ jars: z.array(jar) });
+
+const zeroToTen = z.number().min(0).max(10);
+
+const owner = { jar: id.optional(), base: id.optional() };
+const oneOwner = (about: { jar?: string | undefined; base?: string | undefined }) =>
+  (about.jar === undefined) !== (about.base === undefined);
+const oneOwnerWords = { error: 'name either the jar or the base', path: ['jar'] };
+
+export const jarRequests = {
+  'jars:open': reads(
+    z.strictObject({ jar: id }),
+    z.strictObject({
+      jar,
+      formula,
+      vessel,
+      question: z.string(),
+      readings: z.array(reading),
+      sightings: z.array(sighting),
+      sips: z.array(sip),
+    }),
+  ),
+  'jars:start': writes(someJars, changedJars),
+  'jars:pull': writes(someJars, changedJars),
+  'jars:strain': writes(someJars, changedJars),
+  'jars:discard': writes(someJars.extend({ reason: z.string().trim().min(1).max(400) }), changedJars),
+  'readings:log': writes(
+    z
+      .strictObject({
+        ...owner,
+        at: moment.optional(),
+        brix: brix.optional(),
+        sg: sg.optional(),
+        ph: ph.optional(),
+        acidity: z.strictObject({ g_per_L: z.number().min(0).max(200), as: z.enum(acids) }).optional(),
+        temperature_C: temperature_C.optional(),
+        note: note.optional(),
+      })
+      .refine(oneOwner, oneOwnerWords)
+      .refine(
+        (all) => [all.brix, all.sg, all.ph, all.acidity, all.temperature_C].some((value) => value !== undefined),
+        { error: 'give at least one of brix, sg, ph, acidity, temperature_C', path: ['brix'] },
+      ),
+    z.strictObject({ reading: id }),
+  ),
+  /** Mould discards the jar in the same step. */
+  'sightings:log': writes(
+    z
+      .strictObject({ ...owner, at: moment.optional(), what: z.enum(sightingKinds), note: note.optional() })
+      .refine(oneOwner, oneOwnerWords),
+    z.strictObject({ sighting: id, discarded: z.boolean() }),
+  ),
+  /** The maker's own taste of one jar; never mixed with a panel's scores. */
+  'sips:log': writes(
+    z
+      .strictObject({
+        jar: id,
+        at: moment.optional(),
+        tang: zeroToTen.optional(),
+        fizz: zeroToTen.optional(),
+        sweetness: zeroToTen.optional(),
+        liking: z.number().min(1).max(9).optional(),
+        note: note.optional(),
+      })
+      .refine((all) => [all.tang, all.fizz, all.sweetness, all.liking].some((value) => value !== undefined), {
+        error: 'give at least one of tang, fizz, sweetness, liking',
+        path: ['tang'],
+      }),
+    z.strictObject({ sip: id }),
+  ),
+  /** A mistaken entry is taken out; history keeps it. */
+  'entries:remove': writes(
+    z.strictObject({ kind: z.enum(['reading', 'sighting', 'sip']), id }),
+    z.strictObject({ removed: id }),
+  ),
+  'sips:byTrial': reads(
+    z.strictObject({ trial: id }),
+    z.strictObject({
+      sips: z.array(sip.extend({ jar: id, label: name, levelName: z.string(), day: z.number() })),
+    }),
+  ),
+} as const;

@@ -1,0 +1,64 @@
+import { z } from 'zod';
+import { count, name } from './fields.ts';
+import { reads, writes } from './request.ts';
+
+// The kitchen's file itself: what it is, whether it is whole, its backups, history, undo and bin.
+
+const stepSummary = z.strictObject({ step: z.int(), summary: z.string() });
+
+export const storeRequests = {
+  'kitchen:open': reads(
+    z.strictObject({}),
+    z.strictObject({
+      name: z.string(),
+      measures: z.enum(['metric', 'us']),
+      file: z.string(),
+      readOnly: z.boolean(),
+      sampleRows: z.int(),
+      counts: z.record(z.string(), z.int()),
+    }),
+  ),
+  'kitchen:change': writes(
+    z.strictObject({ name: name.optional(), measures: z.enum(['metric', 'us']).optional() }),
+    z.strictObject({ name: z.string(), measures: z.enum(['metric', 'us']) }),
+  ),
+  /** Fills an empty kitchen with an invented example, marked as sample everywhere. */
+  'kitchen:sample': writes(z.strictObject({}), z.strictObject({ rows: z.int() }), { long: true }),
+  'kitchen:removeSample': writes(z.strictObject({}), z.strictObject({ rows: z.int() })),
+  'store:check': reads(z.strictObject({}), z.strictObject({ ok: z.boolean(), problems: z.array(z.string()) }), {
+    long: true,
+  }),
+  'store:backup': reads(
+    z.strictObject({ to: z.string().min(1).max(4000).optional() }),
+    z.strictObject({ file: z.string(), bytes: z.int(), sha256: z.string() }),
+    { long: true },
+  ),
+  'history:read': reads(
+    z.strictObject({ limit: count(1, 500).default(50), before: z.int().min(1).optional() }),
+    z.strictObject({
+      steps: z.array(
+        z.strictObject({
+          step: z.int(),
+          at: z.string(),
+          request: z.string(),
+          summary: z.string(),
+          kind: z.enum(['do', 'undo', 'redo']),
+          rows: z.int(),
+        }),
+      ),
+    }),
+  ),
+  'undo:state': reads(
+    z.strictObject({}),
+    z.strictObject({ undo: z.string().nullable(), undoRefused: z.string().nullable(), redo: z.string().nullable() }),
+  ),
+  'undo:last': writes(z.strictObject({}), stepSummary),
+  'redo:last': writes(z.strictObject({}), stepSummary),
+  'bin:list': reads(
+    z.strictObject({}),
+    z.strictObject({
+      entries: z.array(z.strictObject({ step: z.int(), at: z.string(), summary: z.string(), rows: z.int() })),
+    }),
+  ),
+  'bin:restore': writes(z.strictObject({ step: z.int().min(1) }), z.strictObject({ rows: z.int() })),
+} as const;

@@ -1,0 +1,161 @@
+import { z } from 'zod';
+import { count, id, moment, name, note, seed } from './fields.ts';
+import { panelAnalysis } from './panel.ts';
+import { reads, writes } from './request.ts';
+
+const attributeInput = z
+  .strictObject({
+    name: z.string().trim().min(1).max(100),
+    low: z.number().min(-1000).max(1000),
+    high: z.number().min(-1000).max(1000),
+    lowWord: z.string().trim().max(100).optional(),
+    highWord: z.string().trim().max(100).optional(),
+  })
+  .refine(({ low, high }) => low < high, { error: 'the lower end must lie below the upper end', path: ['high'] });
+
+const attribute = z.strictObject({
+  id,
+  name: z.string(),
+  low: z.number(),
+  high: z.number(),
+  lowWord: z.string().nullable(),
+  highWord: z.string().nullable(),
+});
+
+/** While a tasting is open, `jar` and `level` are null unless the pouring list is asked for. */
+const sample = z.strictObject({
+  id,
+  code: z.string(),
+  served_mL: z.number().nullable(),
+  jar: z.strictObject({ id, label: z.string(), level: z.string() }).nullable(),
+});
+
+const servingOrder = z.strictObject({
+  taster: id,
+  name: z.string(),
+  sittings: z.array(z.strictObject({ sitting: z.int(), codes: z.array(z.string()) })),
+  warnings: z.array(z.string()),
+});
+
+const tastingSummary = z.strictObject({
+  id,
+  isSample: z.boolean(),
+  name: z.string(),
+  trial: id.nullable(),
+  heldAt: z.string(),
+  closedAt: z.string().nullable(),
+  samples: z.int(),
+  tasters: z.int(),
+  scores: z.int(),
+  expected: z.int(),
+});
+
+export const tastingWhole = tastingSummary.extend({
+  served_C: z.number().nullable(),
+  replicates: z.int(),
+  note: z.string().nullable(),
+  attributes: z.array(attribute),
+  sampleList: z.array(sample),
+  orders: z.array(servingOrder),
+});
+
+/** A score by the names that people use; scripts may pass ids in their place. */
+const scoreEntry = z.strictObject({
+  taster: name,
+  sample: name,
+  attribute: name,
+  replicate: count(1, 1000).default(1),
+  /** `null` takes a score back. */
+  score: z.number().min(-1000).max(1000).nullable(),
+});
+
+export const tastingRequests = {
+  /** Builds a tasting from jars: blind codes, and a serving order for each taster. */
+  'tastings:build': writes(
+    z.strictObject({
+      trial: id.optional(),
+      name,
+      heldAt: moment.optional(),
+      served_C: z.number().min(-5).max(40).optional(),
+      samples: z
+        .array(z.strictObject({ jar: id, served_mL: z.number().positive().max(10_000).optional() }))
+        .min(1)
+        .max(24),
+      tasters: z.array(id).min(1).max(500),
+      attributes: z.array(attributeInput).min(1).max(40).optional(),
+      replicates: count(1, 10).default(1),
+      seed: seed.default(1),
+      note: note.optional(),
+    }),
+    z.strictObject({ tasting: id, codes: z.record(z.string(), z.string()), warnings: z.array(z.string()) }),
+  ),
+  'tastings:list': reads(z.strictObject({}), z.strictObject({ tastings: z.array(tastingSummary) })),
+  'tastings:open': reads(z.strictObject({ tasting: id }), tastingWhole),
+  /** Which code is which jar: for the person who pours. */
+  'tastings:pour': reads(z.strictObject({ tasting: id }), z.strictObject({ sampleList: z.array(sample) })),
+  /** Reveals the codes. This can't be undone. */
+  'tastings:close': writes(z.strictObject({ tasting: id }), z.strictObject({ tasting: id })),
+  'tastings:remove': writes(z.strictObject({ tasting: id }), z.strictObject({ tasting: id })),
+  'scores:enter': writes(
+    z.strictObject({ tasting: id, scores: z.array(scoreEntry).min(1).max(10_000) }),
+    z.strictObject({ entered: z.int(), removed: z.int() }),
+  ),
+  'scores:list': reads(
+    z.strictObject({ tasting: id }),
+    z.strictObject({
+      scores: z.array(
+        z.strictObject({
+          taster: z.string(),
+          sample: z.string(),
+          attribute: z.string(),
+          replicate: z.int(),
+          score: z.number(),
+        }),
+      ),
+    }),
+  ),
+  'remarks:save': writes(
+    z.strictObject({ tasting: id, taster: name, sample: name, words: note }),
+    z.strictObject({ remark: id.nullable() }),
+  ),
+  /** A table of scores, as CSV, TSV or pasted from a spreadsheet. Rows that can't be taken are named; the others are kept. */
+  'scores:import': writes(
+    z.strictObject({
+      tasting: id,
+      table: z.string().min(1).max(20_000_000),
+      mapping: z.record(z.string().max(200), z.string().max(200)).optional(),
+      /** True: say what would happen, keep nothing. */
+      preview: z.boolean().default(false),
+    }),
+    z.strictObject({
+      accepted: z.int(),
+      refused: z.array(
+        z.strictObject({ row: z.int(), column: z.string().optional(), code: z.string(), message: z.string() }),
+      ),
+    }),
+    { long: true },
+  ),
+  /** The analysis of a tasting, or of all closed tastings of a trial, with a sentence for each attribute. */
+  'findings:read': reads(
+    z.strictObject({ trial: id }),
+    z.strictObject({
+      trial: id,
+      tastings: z.int(),
+      scores: z.array(
+        z.strictObject({
+          taster: z.string(),
+          sample: z.string(),
+          attribute: z.string(),
+          replicate: z.int(),
+          score: z.number(),
+          jar: z.string(),
+        }),
+      ),
+      levels: z.record(z.string(), z.number()).nullable(),
+      scales: z.record(z.string(), z.tuple([z.number(), z.number()])),
+      control: z.string().nullable(),
+      analysis: panelAnalysis.nullable(),
+      sentences: z.array(z.strictObject({ attribute: z.string(), sentence: z.string() })),
+    }),
+  ),
+} as const;
