@@ -21,6 +21,8 @@ export const reasonCodes = [
   'composition-unknown',
   'vessel-unrated',
   'incomplete-panel',
+  'scale-turned-round',
+  'too-many-samples',
   'not-in-this-version',
 ] as const;
 

@@ -23,18 +23,21 @@ function bump(row: number[] | undefined, index: number, by: number): number {
   return 2 * before * by + by * by;
 }
 
+/** An uneven place misleads more than an uneven neighbour: the first cup is always judged differently. */
+const placeWeight = 4;
+
 /**
  * Adds one serving order to the counts, or takes it away again.
  *
  * @param balance changed in place
  * @param order samples in serving order
  * @param by 1 to add, −1 to take away
- * @returns how much the sum of the squared counts grew: the smaller, the better balanced
+ * @returns how much the weighted sum of the squared counts grew: the smaller, the better balanced
  */
 export function countOrder(balance: ServingBalance, order: readonly number[], by: 1 | -1): number {
   let growth = 0;
   order.forEach((sample, position) => {
-    growth += bump(balance.place[sample], position, by);
+    growth += placeWeight * bump(balance.place[sample], position, by);
     const earlier = order[position - 1];
     if (earlier !== undefined) growth += bump(balance.follows[earlier], sample, by);
   });

@@ -1,32 +1,11 @@
 import type { z } from 'zod';
-import {
-  allRequests,
-  type InputOf,
-  isRequestName,
-  type RequestName,
-  type ValueOf,
-} from '#shared/contract/all-requests.ts';
+import { allRequests, isRequestName } from '#shared/contract/all-requests.ts';
 import { type Envelope, Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { allHandlers } from './all-handlers.ts';
 import { failureReport } from './failure-report.ts';
+import type { Watch } from './handler.ts';
 import { inputFailure } from './input-failure.ts';
-
-/** How a long request tells where it is, and learns that it should stop. */
-export interface Watch {
-  progress(done: number, total: number): void;
-  /** @throws Failure `stopped` when the caller asked for it; the transaction around it rolls back */
-  assertGoing(): void;
-}
-
-export type Handler<Name extends RequestName> = (
-  kitchen: Kitchen,
-  input: InputOf<Name>,
-  watch: Watch,
-) => ValueOf<Name> | Promise<ValueOf<Name>>;
-
-/** The handlers of some of the requests, each typed by its contract. */
-export type Handlers<Name extends RequestName> = { readonly [Each in Name]: Handler<Each> };
 
 /** The desk answers every request of the contract for one kitchen. */
 export interface Desk {

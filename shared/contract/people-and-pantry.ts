@@ -15,7 +15,18 @@ export const taster = z.strictObject({
   tastings: z.int(),
 });
 
-export const ingredientKinds = ['fruit', 'juice', 'herb', 'root', 'sweetener', 'other'] as const;
+export const ingredientKinds = [
+  'fruit',
+  'vegetable',
+  'juice',
+  'herb',
+  'root',
+  'spice',
+  'sweetener',
+  'tea',
+  'grain',
+  'other',
+] as const;
 
 const share = z.number().min(0).max(100);
 const composition = {

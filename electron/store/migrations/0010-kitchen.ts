@@ -41,7 +41,7 @@ CREATE TABLE tasters (${everyRow},
 
 CREATE TABLE ingredients (${everyRow},
   name TEXT NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 200),
-  kind TEXT NOT NULL CHECK (kind IN ('fruit', 'juice', 'herb', 'root', 'sweetener', 'other')),
+  kind TEXT NOT NULL CHECK (kind IN ('fruit', 'vegetable', 'juice', 'herb', 'root', 'spice', 'sweetener', 'tea', 'grain', 'other')),
   ${between('water_g', 0, 100)},
   ${between('sugars_g', 0, 100)},
   ${between('sucrose_g', 0, 100)},

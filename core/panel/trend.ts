@@ -1,0 +1,148 @@
+import { tBothTails, tCritical } from '#core/numeric/t-distribution.ts';
+import type { Reason } from '#core/reason.ts';
+import { bestLevel } from './best-level.ts';
+import type { CellTable } from './cell-table.ts';
+import { fitMixedModel, type MixedModel } from './mixed-model.ts';
+import { pageBlocks } from './page-blocks.ts';
+import { pageTest } from './page-test.ts';
+import type { Trend } from './panel-analysis.ts';
+import { polynomialMeans } from './sample-design.ts';
+import { type CoefficientCovariance, coefficientCovariance, satterthwaite } from './satterthwaite.ts';
+
+const curvePoints = 41;
+
+interface Fit {
+  readonly model: MixedModel;
+  readonly spread: CoefficientCovariance;
+}
+
+function fitPolynomial(cells: CellTable, centred: Float64Array, degree: number): Fit | null {
+  const model = fitMixedModel(cells, polynomialMeans(centred, degree));
+  const spread = model === null ? null : coefficientCovariance(model);
+  return model === null || spread === null ? null : { model, spread };
+}
+
+/** The columns of the samples that have a level. */
+function withLevels(cells: CellTable, kept: readonly number[]): CellTable {
+  const pick = <Kind extends Int32Array | Float64Array>(from: Kind, to: Kind): Kind => {
+    for (let taster = 0; taster < cells.tasters; taster += 1) {
+      kept.forEach((sample, place) => {
+        to[taster * kept.length + place] = from[taster * cells.samples + sample] ?? 0;
+      });
+    }
+    return to;
+  };
+  const size = cells.tasters * kept.length;
+  const count = pick(cells.count, new Int32Array(size));
+  return {
+    tasters: cells.tasters,
+    samples: kept.length,
+    scores: count.reduce((sum, n) => sum + n, 0),
+    count,
+    mean: pick(cells.mean, new Float64Array(size)),
+    inner: pick(cells.inner, new Float64Array(size)),
+  };
+}
+
+export interface TrendQuestion {
+  readonly cells: CellTable;
+  /** Each sample's level; null where it has none. */
+  readonly levels: readonly (number | null)[];
+  readonly isLiking: boolean;
+  readonly alpha: number;
+  /** Where the trend stands in the answer. */
+  readonly path: readonly (string | number)[];
+}
+
+/**
+ * How an attribute moves with the levels: slope, bend, Page's test, the curve with its band, and for liking the best level.
+ *
+ * Method: the samples' means are replaced by a straight line (slope) and by a parabola (bend, curve, best level) inside the same
+ * mixed model, fitted anew; intervals on Satterthwaite's degrees of freedom, the band point by point. With two levels the curve is
+ * the line. Levels are centred on the mean of the samples' levels.
+ * Leaves out: lack of fit of the line and of the parabola, which goes into the error.
+ *
+ * @param question samples without a level are left out
+ * @returns the trend and what could not be said; null when fewer than two levels or no error is left
+ */
+export function trendOf(question: TrendQuestion): { readonly trend: Trend | null; readonly reasons: Reason[] } {
+  const { levels, alpha, path, isLiking } = question;
+  const reasons: Reason[] = [];
+  const say = (at: string[], code: Reason['code'], needs: string) =>
+    reasons.push({ path: [...path, ...at], code, needs });
+  const kept = levels.flatMap((level, sample) => (level === null ? [] : [sample]));
+  const cells = withLevels(question.cells, kept);
+  const known = kept.map((sample) => levels[sample] ?? 0);
+  const centre = known.reduce((sum, level) => sum + level, 0) / known.length;
+  const centred = Float64Array.from(known, (level) => level - centre);
+  const distinct = new Set(known).size;
+  const line = distinct < 2 ? null : fitPolynomial(cells, centred, 1);
+  if (line === null) {
+    if (distinct < 2) say([], 'level-missing', 'samples at two different levels or more');
+    else say([], 'no-variation', 'scores that differ about the line, to measure its slope against');
+    return { trend: null, reasons };
+  }
+  const slope = satterthwaite(line.model, line.spread, Float64Array.of(0, 1));
+  const slopeError = Math.sqrt(slope.variance);
+  const reach = tCritical(alpha, slope.df) * slopeError;
+  const parabola = distinct < 3 ? null : fitPolynomial(cells, centred, 2);
+  const bend = parabola === null ? null : satterthwaite(parabola.model, parabola.spread, Float64Array.of(0, 0, 1));
+  if (parabola === null)
+    say(['curvature'], distinct < 3 ? 'two-levels-only' : 'no-variation', 'three levels or more, to see a bend');
+
+  const first = Math.min(...known);
+  const last = Math.max(...known);
+  const drawn = parabola ?? line;
+  const curve = Array.from({ length: curvePoints }, (_, index) => {
+    const level = first + ((last - first) * index) / (curvePoints - 1);
+    const u = level - centre;
+    const point = satterthwaite(
+      drawn.model,
+      drawn.spread,
+      Float64Array.of(1, u, u * u).subarray(0, drawn.model.design.columns),
+    );
+    const band = tCritical(alpha, point.df) * Math.sqrt(point.variance);
+    return { level, fit: point.estimate, low: point.estimate - band, high: point.estimate + band };
+  });
+
+  const page = pageBlocks(cells, known);
+  const pageable = page.blocks.length >= 2 && page.levels.length >= 3;
+  if (!pageable) {
+    const code = page.levels.length < 3 ? 'two-levels-only' : 'incomplete-panel';
+    say(['pageL'], code, 'three levels or more, and two tasters or more who tasted them all');
+  }
+  const ranked = pageable ? pageTest(page.blocks) : null;
+  const best = isLiking ? bestOf(parabola, centre, first, last, bend?.df ?? 1, alpha) : null;
+  if (isLiking && parabola === null)
+    say(['best'], 'two-levels-only', 'three levels or more, to see where liking turns');
+  if (best !== null && 'code' in best) say(['best'], best.code, needsFor[best.code]);
+  return {
+    trend: {
+      slope: slope.estimate,
+      slopeLow: slope.estimate - reach,
+      slopeHigh: slope.estimate + reach,
+      slopeP: tBothTails(slope.estimate / slopeError, slope.df),
+      curvature: bend?.estimate ?? null,
+      curvatureP: bend === null ? null : tBothTails(bend.estimate / Math.sqrt(bend.variance), bend.df),
+      pageL: ranked?.l ?? null,
+      pageP: ranked?.p ?? null,
+      curve,
+      best: best === null || 'code' in best ? null : best,
+    },
+    reasons,
+  };
+}
+
+const needsFor = {
+  'no-turning-point': 'a liking that rises and then falls: this one has no top',
+  'rising-at-end': 'levels beyond the highest one: liking still rises there',
+  'falling-from-start': 'levels below the lowest one: liking falls from the first',
+} as const;
+
+function bestOf(fit: Fit | null, centre: number, first: number, last: number, df: number, alpha: number) {
+  if (fit === null) return null;
+  const { covariance } = fit.spread;
+  const [, b1 = 0, b2 = 0] = fit.model.coefficients;
+  const parabola = { centre, b1, b2, v11: covariance[4] ?? 0, v12: covariance[5] ?? 0, v22: covariance[8] ?? 0 };
+  return bestLevel(parabola, first, last, tCritical(alpha, df));
+}

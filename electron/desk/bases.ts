@@ -1,0 +1,128 @@
+import type { InputOf } from '#shared/contract/all-requests.ts';
+import { Failure } from '#shared/failure.ts';
+import { findBase, listBases, listCultures } from '#store/bases.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import { storedMoment } from '#store/stored-moment.ts';
+import { found } from './found.ts';
+import type { Handlers } from './handler.ts';
+
+function columnsOf(input: InputOf<'bases:start'>, madeAt: string) {
+  const { sugarStart_g_per_L: start, sugarNow_g_per_L: now } = input;
+  if (start !== undefined && now !== undefined && now > start) {
+    throw new Failure(
+      'invalid-input',
+      `sugarNow_g_per_L (${now}) is above sugarStart_g_per_L (${start}); sugar only falls while it ferments. Allowed: 0 to ${start}.`,
+      ['sugarNow_g_per_L'],
+    );
+  }
+  return {
+    culture_id: input.culture ?? null,
+    name: input.name,
+    made_at: madeAt,
+    volume_mL: input.volume_mL,
+    temperature_C: input.temperature_C ?? null,
+    sugar_start_g_per_L: start ?? null,
+    sugar_now_g_per_L: now ?? null,
+    alcohol_pctVol: input.alcohol_pctVol ?? null,
+    note: input.note ?? null,
+  };
+}
+
+function assertCulture(kitchen: Kitchen, culture: string | undefined): void {
+  if (culture !== undefined) found(kitchen.read.row('cultures', culture), 'culture', 'culture');
+}
+
+export const baseHandlers: Handlers<
+  | 'cultures:list'
+  | 'cultures:save'
+  | 'cultures:remove'
+  | 'bases:list'
+  | 'bases:open'
+  | 'bases:start'
+  | 'bases:change'
+  | 'bases:strain'
+  | 'bases:remove'
+> = {
+  'cultures:list': (kitchen) => ({ cultures: listCultures(kitchen.read) }),
+  'cultures:save'(kitchen, input) {
+    const values = {
+      name: input.name,
+      kind: input.kind,
+      weight_g: input.weight_g ?? null,
+      refreshed_at: input.refreshedAt === undefined ? null : storedMoment(input.refreshedAt),
+      rests: input.rests ?? null,
+      note: input.note ?? null,
+    };
+    const { id } = input;
+    if (id !== undefined) found(kitchen.read.row('cultures', id), 'culture', 'id');
+    return kitchen.write(
+      { request: 'cultures:save', summary: `${id === undefined ? 'Add' : 'Change'} culture ${input.name}` },
+      (writer) => ({
+        culture:
+          id === undefined
+            ? writer.insert('cultures', values).id
+            : writer.update('cultures', id, values, input.revision).id,
+      }),
+    );
+  },
+  'cultures:remove'(kitchen, { culture }) {
+    const row = found(kitchen.read.row('cultures', culture), 'culture', 'culture');
+    if (kitchen.read.one('SELECT id FROM bases WHERE culture_id = ? LIMIT 1', culture) !== undefined) {
+      throw new Failure('refused', `${row.name} has made bases that name it; it stays.`, ['culture']);
+    }
+    return kitchen.write({ request: 'cultures:remove', summary: `Remove culture ${row.name}` }, (writer) => {
+      writer.remove('cultures', culture);
+      return { culture };
+    });
+  },
+  'bases:list': (kitchen) => ({ bases: listBases(kitchen.read) }),
+  'bases:open': (kitchen, { base }) => found(findBase(kitchen.read, base), 'base', 'base'),
+  'bases:start'(kitchen, input) {
+    assertCulture(kitchen, input.culture);
+    const madeAt = input.madeAt === undefined ? kitchen.now().toISOString() : storedMoment(input.madeAt);
+    const values = { ...columnsOf(input, madeAt), strained_at: null };
+    return kitchen.write({ request: 'bases:start', summary: `Start base ${input.name}` }, (writer) => ({
+      base: writer.insert('bases', values).id,
+    }));
+  },
+  'bases:change'(kitchen, input) {
+    const before = found(findBase(kitchen.read, input.base), 'base', 'base');
+    assertCulture(kitchen, input.culture);
+    if (input.volume_mL < before.allotted_mL) {
+      throw new Failure(
+        'refused',
+        `${before.allotted_mL} mL of this base are allotted to jars; its volume can’t be less than that.`,
+        ['volume_mL'],
+      );
+    }
+    const madeAt = input.madeAt === undefined ? before.madeAt : storedMoment(input.madeAt);
+    if (before.strainedAt !== null && before.strainedAt < madeAt) {
+      throw new Failure('refused', 'A base can’t be made after it was strained.', ['madeAt']);
+    }
+    return kitchen.write({ request: 'bases:change', summary: `Change base ${input.name}` }, (writer) => ({
+      base: writer.update('bases', input.base, columnsOf(input, madeAt), input.revision).id,
+    }));
+  },
+  'bases:strain'(kitchen, input) {
+    const base = found(findBase(kitchen.read, input.base), 'base', 'base');
+    if (base.strainedAt !== null) throw new Failure('refused', `${base.name} is strained already.`, ['base']);
+    const at = input.at === undefined ? kitchen.now().toISOString() : storedMoment(input.at);
+    if (at < base.madeAt) throw new Failure('refused', 'A base can’t be strained before it was made.', ['at']);
+    return kitchen.write({ request: 'bases:strain', summary: `Strain base ${base.name}` }, (writer) => ({
+      base: writer.update('bases', input.base, {
+        strained_at: at,
+        ...(input.sugarNow_g_per_L === undefined ? {} : { sugar_now_g_per_L: input.sugarNow_g_per_L }),
+      }).id,
+    }));
+  },
+  'bases:remove'(kitchen, { base }) {
+    const row = found(findBase(kitchen.read, base), 'base', 'base');
+    if (kitchen.read.one('SELECT id FROM trials WHERE base_id = ? LIMIT 1', base) !== undefined) {
+      throw new Failure('refused', `Jars were filled from ${row.name}; it stays with their trial.`, ['base']);
+    }
+    return kitchen.write({ request: 'bases:remove', summary: `Remove base ${row.name}` }, (writer) => {
+      writer.remove('bases', base);
+      return { base };
+    });
+  },
+};

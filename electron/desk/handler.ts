@@ -1,0 +1,18 @@
+import type { InputOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+
+/** How a long request tells where it is, and learns that it should stop. */
+export interface Watch {
+  progress(done: number, total: number): void;
+  /** @throws Failure `stopped` when the caller asked for it; the transaction around it rolls back */
+  assertGoing(): void;
+}
+
+export type Handler<Name extends RequestName> = (
+  kitchen: Kitchen,
+  input: InputOf<Name>,
+  watch: Watch,
+) => ValueOf<Name> | Promise<ValueOf<Name>>;
+
+/** The handlers of some of the requests, each typed by its contract. */
+export type Handlers<Name extends RequestName> = { readonly [Each in Name]: Handler<Each> };

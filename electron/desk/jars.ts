@@ -1,0 +1,202 @@
+import { hoursBetween } from '#core/trial/moment.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { Failure } from '#shared/failure.ts';
+import { findJar, type Jar, readingsOfJar, sightingsOfJar, sipsOfJar, sipsOfTrial } from '#store/jars.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import { storedMoment } from '#store/stored-moment.ts';
+import type { Columns } from '#store/tables.ts';
+import { levelsOfTrial, vesselOf } from '#store/trials.ts';
+import { found } from './found.ts';
+import type { Handlers } from './handler.ts';
+
+type Act = 'start' | 'pull' | 'strain' | 'discard';
+
+const from: Readonly<Record<Act, readonly Jar['state'][]>> = {
+  start: ['planned'],
+  pull: ['fermenting'],
+  strain: ['fermenting', 'pulled'],
+  discard: ['planned', 'fermenting', 'pulled', 'strained'],
+};
+
+const verbs: Readonly<Record<Act, string>> = { start: 'Start', pull: 'Pull', strain: 'Strain', discard: 'Discard' };
+
+function assertMayAct(jar: Jar, act: Act, at: string, position: number): void {
+  const path = ['jars', position];
+  if (!from[act].includes(jar.state)) {
+    const past = { start: 'started', pull: 'pulled', strain: 'strained', discard: 'discarded' }[act];
+    throw new Failure(
+      'refused',
+      `Jar ${jar.label} is ${jar.state}; only a jar that is ${from[act].join(' or ')} can be ${past}.`,
+      path,
+    );
+  }
+  if (jar.startedAt !== null && at < jar.startedAt) {
+    throw new Failure(
+      'refused',
+      `Jar ${jar.label} was started at ${jar.startedAt}; what follows can’t lie before that.`,
+      ['at'],
+    );
+  }
+  if (jar.pulledAt !== null && at < jar.pulledAt) {
+    throw new Failure(
+      'refused',
+      `Jar ${jar.label} was pulled at ${jar.pulledAt}; what follows can’t lie before that.`,
+      ['at'],
+    );
+  }
+}
+
+function act(
+  kitchen: Kitchen,
+  kind: Act,
+  input: { readonly jars: readonly string[]; readonly at?: string | undefined },
+  values: (at: string) => Partial<Columns<'jars'>>,
+): ValueOf<'jars:start'> {
+  const at = input.at === undefined ? kitchen.now().toISOString() : storedMoment(input.at);
+  const jars = input.jars.map((id) => found(findJar(kitchen.read, id), 'jar', 'jars'));
+  if (new Set(input.jars).size !== input.jars.length) {
+    throw new Failure('invalid-input', 'A jar stands twice in the list.', ['jars']);
+  }
+  for (const [position, jar] of jars.entries()) assertMayAct(jar, kind, at, position);
+  const labels = jars.map(({ label }) => label).join(', ');
+  kitchen.write(
+    { request: `jars:${kind}`, summary: `${verbs[kind]} jar${jars.length === 1 ? '' : 's'} ${labels}` },
+    (writer) => {
+      for (const { id } of jars) writer.update('jars', id, values(at));
+    },
+  );
+  return { jars: input.jars.map((id) => found(findJar(kitchen.read, id), 'jar', 'jars')) };
+}
+
+interface Place {
+  readonly columns: { jar_id: string | null; base_id: string | null };
+  readonly words: string;
+  readonly jar: Jar | null;
+}
+
+/** The jar or base that an entry belongs to; an entry lies in its lifetime. */
+function placeOf(kitchen: Kitchen, input: { jar?: string | undefined; base?: string | undefined }, at: string): Place {
+  if (input.jar !== undefined) {
+    const jar = found(findJar(kitchen.read, input.jar), 'jar', 'jar');
+    if (jar.startedAt === null) {
+      throw new Failure('refused', `Jar ${jar.label} has not been started; start it first.`, ['jar']);
+    }
+    if (hoursBetween(jar.startedAt, at) < 0) {
+      throw new Failure('refused', `This lies before jar ${jar.label} was started (${jar.startedAt}).`, ['at']);
+    }
+    return { columns: { jar_id: jar.id, base_id: null }, words: `jar ${jar.label}`, jar };
+  }
+  const base = found(kitchen.read.row('bases', input.base ?? ''), 'base', 'base');
+  if (at < base.made_at)
+    throw new Failure('refused', `This lies before ${base.name} was made (${base.made_at}).`, ['at']);
+  return { columns: { jar_id: null, base_id: base.id }, words: `base ${base.name}`, jar: null };
+}
+
+function when(kitchen: Kitchen, at: string | undefined): string {
+  return at === undefined ? kitchen.now().toISOString() : storedMoment(at);
+}
+
+export const jarHandlers: Handlers<
+  | 'jars:open'
+  | 'jars:start'
+  | 'jars:pull'
+  | 'jars:strain'
+  | 'jars:discard'
+  | 'readings:log'
+  | 'sightings:log'
+  | 'sips:log'
+  | 'entries:remove'
+  | 'sips:byTrial'
+> = {
+  'jars:open'(kitchen, { jar: id }) {
+    const jar = found(findJar(kitchen.read, id), 'jar', 'jar');
+    const trial = found(kitchen.read.row('trials', jar.trial), 'trial', 'jar');
+    const level = found(
+      levelsOfTrial(kitchen.read, jar.trial).find((each) => each.id === jar.level),
+      'level',
+      'jar',
+    );
+    return {
+      jar,
+      formula: level.formula,
+      vessel: vesselOf(trial),
+      question: trial.question,
+      readings: readingsOfJar(kitchen.read, id),
+      sightings: sightingsOfJar(kitchen.read, id),
+      sips: sipsOfJar(kitchen.read, id),
+    };
+  },
+  'jars:start': (kitchen, input) => act(kitchen, 'start', input, (at) => ({ started_at: at })),
+  'jars:pull': (kitchen, input) => act(kitchen, 'pull', input, (at) => ({ pulled_at: at })),
+  'jars:strain': (kitchen, input) => act(kitchen, 'strain', input, (at) => ({ strained_at: at })),
+  'jars:discard': (kitchen, input) =>
+    act(kitchen, 'discard', input, (at) => ({ discarded_at: at, discard_reason: input.reason })),
+  'readings:log'(kitchen, input) {
+    const at = when(kitchen, input.at);
+    const place = placeOf(kitchen, input, at);
+    return kitchen.write({ request: 'readings:log', summary: `Log a reading of ${place.words}` }, (writer) => ({
+      reading: writer.insert('readings', {
+        ...place.columns,
+        taken_at: at,
+        brix: input.brix ?? null,
+        sg: input.sg ?? null,
+        ph: input.ph ?? null,
+        acidity_g_per_L: input.acidity?.g_per_L ?? null,
+        acidity_as: input.acidity?.as ?? null,
+        temperature_C: input.temperature_C ?? null,
+        note: input.note ?? null,
+      }).id,
+    }));
+  },
+  'sightings:log'(kitchen, input) {
+    const at = when(kitchen, input.at);
+    const place = placeOf(kitchen, input, at);
+    const { jar } = place;
+    const discards = input.what === 'mould' && jar !== null && jar.state !== 'discarded';
+    const summary = discards ? `Mould in ${place.words}: discard it` : `Note what was seen in ${place.words}`;
+    return kitchen.write({ request: 'sightings:log', summary }, (writer) => {
+      const row = writer.insert('sightings', {
+        ...place.columns,
+        seen_at: at,
+        what: input.what,
+        note: input.note ?? null,
+      });
+      if (discards) writer.update('jars', jar.id, { discarded_at: at, discard_reason: 'mould' });
+      return { sighting: row.id, discarded: discards };
+    });
+  },
+  'sips:log'(kitchen, input) {
+    const at = when(kitchen, input.at);
+    const place = placeOf(kitchen, input, at);
+    if (place.jar?.state === 'discarded') {
+      throw new Failure(
+        'refused',
+        `Jar ${place.jar.label} was discarded (${place.jar.discardReason}); don’t taste it.`,
+        ['jar'],
+      );
+    }
+    return kitchen.write({ request: 'sips:log', summary: `Log a sip of ${place.words}` }, (writer) => ({
+      sip: writer.insert('sips', {
+        jar_id: input.jar,
+        taken_at: at,
+        tang: input.tang ?? null,
+        fizz: input.fizz ?? null,
+        sweetness: input.sweetness ?? null,
+        liking: input.liking ?? null,
+        note: input.note ?? null,
+      }).id,
+    }));
+  },
+  'entries:remove'(kitchen, { kind, id }) {
+    const table = { reading: 'readings', sighting: 'sightings', sip: 'sips' } as const;
+    found(kitchen.read.row(table[kind], id), kind, 'id');
+    return kitchen.write({ request: 'entries:remove', summary: `Take out a mistaken ${kind}` }, (writer) => {
+      writer.remove(table[kind], id);
+      return { removed: id };
+    });
+  },
+  'sips:byTrial'(kitchen, { trial }) {
+    found(kitchen.read.row('trials', trial), 'trial', 'trial');
+    return { sips: sipsOfTrial(kitchen.read, trial) };
+  },
+};

@@ -1,0 +1,53 @@
+import { scaleToVolume } from '#core/recipe/scale-to-volume.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import { findRecipe, listRecipes, type Version } from '#store/recipes.ts';
+import { storedMoment } from '#store/stored-moment.ts';
+import { found } from './found.ts';
+import type { Handlers } from './handler.ts';
+import { insertVersion } from './insert-version.ts';
+
+/** The asked version of a recipe, or its latest. */
+function versionOf(kitchen: Kitchen, recipe: string, number: number | undefined): { name: string; version: Version } {
+  const whole = found(findRecipe(kitchen.read, recipe), 'house recipe', 'recipe');
+  const version =
+    number === undefined ? whole.versionList.at(-1) : whole.versionList.find((each) => each.number === number);
+  return { name: whole.name, version: found(version, 'version', 'version') };
+}
+
+export const recipeHandlers: Handlers<
+  'recipes:promote' | 'recipes:list' | 'recipes:open' | 'recipes:scale' | 'recipes:remove' | 'batches:log'
+> = {
+  'recipes:promote'(kitchen, input) {
+    const summary = `Promote “${input.level}” to the house recipe “${input.name}”`;
+    return kitchen.write({ request: 'recipes:promote', summary }, (writer) => insertVersion(writer, kitchen, input));
+  },
+  'recipes:list': (kitchen) => ({ recipes: listRecipes(kitchen.read) }),
+  'recipes:open': (kitchen, { recipe }) => found(findRecipe(kitchen.read, recipe), 'house recipe', 'recipe'),
+  'recipes:scale'(kitchen, input) {
+    const { version } = versionOf(kitchen, input.recipe, input.version);
+    const scaled = scaleToVolume({ ...version, additions: version.formula.additions }, input.volume_mL);
+    return { recipe: input.recipe, version: version.number, ...scaled, additions: [...scaled.additions] };
+  },
+  'recipes:remove'(kitchen, { recipe }) {
+    const row = found(kitchen.read.row('house_recipes', recipe), 'house recipe', 'recipe');
+    return kitchen.write({ request: 'recipes:remove', summary: `Remove the house recipe “${row.name}”` }, (writer) => {
+      writer.remove('house_recipes', recipe);
+      return { recipe };
+    });
+  },
+  'batches:log'(kitchen, input) {
+    const { name, version } = versionOf(kitchen, input.recipe, input.version);
+    return kitchen.write(
+      { request: 'batches:log', summary: `Log a batch of “${name}”, version ${version.number}` },
+      (writer) => ({
+        batch: writer.insert('batches', {
+          version_id: version.id,
+          made_at: input.madeAt === undefined ? writer.now : storedMoment(input.madeAt),
+          volume_mL: input.volume_mL,
+          lot: input.lot ?? null,
+          note: input.note ?? null,
+        }).id,
+      }),
+    );
+  },
+};

@@ -1,0 +1,137 @@
+import type { InputOf } from '#shared/contract/all-requests.ts';
+import { Failure } from '#shared/failure.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import type { Row } from '#store/tables.ts';
+import { scoresOfTasting } from '#store/tastings.ts';
+import { found } from './found.ts';
+import type { Handlers } from './handler.ts';
+import { matchScores } from './match-scores.ts';
+import { readScoreTable } from './score-table.ts';
+import { type Attribute, isNameProblem, namesOfTasting } from './tasting-names.ts';
+
+function openTasting(kitchen: Kitchen, id: string): Row<'tastings'> {
+  const tasting = found(kitchen.read.row('tastings', id), 'tasting', 'tasting');
+  if (tasting.closed_at !== null) {
+    throw new Failure(
+      'refused',
+      `“${tasting.name}” is closed: its codes have been seen, so no score can be added or changed.`,
+      ['tasting'],
+    );
+  }
+  return tasting;
+}
+
+function assertOnScale(score: number, attribute: Attribute, path: (string | number)[]): void {
+  if (score >= attribute.low && score <= attribute.high) return;
+  throw new Failure(
+    'invalid-input',
+    `${attribute.name} is scored from ${attribute.low} to ${attribute.high}; ${score} is outside.`,
+    path,
+  );
+}
+
+function named<Found extends object>(result: Found, path: (string | number)[]): Found {
+  if (isNameProblem(result)) throw new Failure('invalid-input', result.message, path);
+  return result;
+}
+
+function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'scores:enter'>) {
+  const names = namesOfTasting(kitchen, tasting.id);
+  const cells = input.scores.map((entry, position) => {
+    const at = (member: string) => ['scores', position, member];
+    const taster = named(names.taster(entry.taster), at('taster')) as { id: string };
+    const sample = named(names.sample(entry.sample), at('sample')) as { id: string };
+    const attribute = named(names.attribute(entry.attribute), at('attribute')) as Attribute;
+    if (entry.score !== null) assertOnScale(entry.score, attribute, at('score'));
+    if (entry.replicate > tasting.replicates) {
+      const message = `This tasting serves each sample ${tasting.replicates === 1 ? 'once' : `${tasting.replicates} times`}; replicate ${entry.replicate} is outside 1 to ${tasting.replicates}.`;
+      throw new Failure('invalid-input', message, at('replicate'));
+    }
+    return {
+      taster: taster.id,
+      sample: sample.id,
+      attribute: attribute.id,
+      replicate: entry.replicate,
+      score: entry.score,
+    };
+  });
+  const summary = `Enter ${cells.length === 1 ? 'a score' : `${cells.length} scores`} in “${tasting.name}”`;
+  return kitchen.write({ request: 'scores:enter', summary }, (writer) => {
+    let entered = 0;
+    let removed = 0;
+    for (const cell of cells) {
+      const before = writer.one<Row<'scores'>>(
+        'SELECT * FROM scores WHERE sample_id = ? AND taster_id = ? AND attribute_id = ? AND replicate = ?',
+        cell.sample,
+        cell.taster,
+        cell.attribute,
+        cell.replicate,
+      );
+      if (cell.score === null) {
+        if (before === undefined) continue;
+        writer.remove('scores', before.id);
+        removed += 1;
+      } else if (before === undefined) {
+        writer.insert('scores', {
+          tasting_id: tasting.id,
+          taster_id: cell.taster,
+          sample_id: cell.sample,
+          attribute_id: cell.attribute,
+          replicate: cell.replicate,
+          score: cell.score,
+        });
+        entered += 1;
+      } else {
+        if (before.score !== cell.score) writer.update('scores', before.id, { score: cell.score });
+        entered += 1;
+      }
+    }
+    return { entered, removed };
+  });
+}
+
+export const scoreHandlers: Handlers<'scores:enter' | 'scores:list' | 'scores:import' | 'remarks:save'> = {
+  'scores:enter': (kitchen, input) => enter(kitchen, openTasting(kitchen, input.tasting), input),
+  'scores:list'(kitchen, { tasting }) {
+    found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');
+    return { scores: scoresOfTasting(kitchen.read, tasting) };
+  },
+  'scores:import'(kitchen, input, watch) {
+    const tasting = openTasting(kitchen, input.tasting);
+    const read = readScoreTable(input.table, input.mapping);
+    const { accepted, refused } = matchScores(kitchen, tasting, read, watch);
+    if (input.preview || accepted.length === 0) return { accepted: accepted.length, refused };
+    const summary = `Import ${accepted.length} scores into “${tasting.name}”`;
+    kitchen.write({ request: 'scores:import', summary }, (writer) => {
+      accepted.forEach((cell, position) => {
+        if (position % 500 === 0) {
+          watch.assertGoing();
+          watch.progress(position, accepted.length);
+        }
+        writer.insert('scores', { tasting_id: tasting.id, ...cell });
+      });
+    });
+    return { accepted: accepted.length, refused };
+  },
+  'remarks:save'(kitchen, input) {
+    const tasting = openTasting(kitchen, input.tasting);
+    const names = namesOfTasting(kitchen, tasting.id);
+    const taster = named(names.taster(input.taster), ['taster']) as { id: string; name: string };
+    const sample = named(names.sample(input.sample), ['sample']) as { id: string; code: string };
+    const summary = `Note ${taster.name}’s remark on ${sample.code}`;
+    return kitchen.write({ request: 'remarks:save', summary }, (writer) => {
+      const before = writer.one<Row<'remarks'>>(
+        'SELECT * FROM remarks WHERE sample_id = ? AND taster_id = ?',
+        sample.id,
+        taster.id,
+      );
+      if (input.words === '') {
+        if (before !== undefined) writer.remove('remarks', before.id);
+        return { remark: null };
+      }
+      const values = { tasting_id: tasting.id, taster_id: taster.id, sample_id: sample.id, words: input.words };
+      const row = before === undefined ? writer.insert('remarks', values) : writer.update('remarks', before.id, values);
+      return { remark: row.id };
+    });
+  },
+};

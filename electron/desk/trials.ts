@@ -1,0 +1,75 @@
+import type { PlanInput } from '#core/trial/plan-input.ts';
+import { planTrial, type TrialPlan } from '#core/trial/plan-trial.ts';
+import { Failure } from '#shared/failure.ts';
+import { findBase } from '#store/bases.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import { findTrial, listTrials } from '#store/trials.ts';
+import { found } from './found.ts';
+import type { Handlers } from './handler.ts';
+import { insertTrial } from './insert-trial.ts';
+import { compositionIn, jarVolumeIn } from './pantry-lookup.ts';
+
+function planned(kitchen: Kitchen, input: PlanInput): TrialPlan {
+  return planTrial(input, jarVolumeIn(compositionIn(kitchen)));
+}
+
+/** A plan that can't work is never saved: the first reason is the failure, at its field. */
+function assertFeasible(plan: TrialPlan): void {
+  const [first] = plan.problems;
+  if (first !== undefined) throw new Failure('refused', first.message, first.path);
+}
+
+function assertBaseLeft(kitchen: Kitchen, base: string, needed_mL: number): void {
+  const found_ = found(findBase(kitchen.read, base), 'base', 'base');
+  if (needed_mL <= found_.left_mL + 1e-6) return;
+  throw new Failure(
+    'refused',
+    `The jars need ${needed_mL} mL of “${found_.name}”; ${found_.left_mL} mL of it are not allotted yet. Pour less into each jar, or start another base.`,
+    ['base'],
+  );
+}
+
+export const trialHandlers: Handlers<
+  'trials:plan' | 'trials:save' | 'trials:list' | 'trials:open' | 'trials:annotate' | 'trials:remove'
+> = {
+  'trials:plan'(kitchen, input) {
+    const { jars, feasible, problems, notes } = planned(kitchen, input);
+    return {
+      jars: jars.map((jar) => ({ ...jar, additions: [...jar.additions] })),
+      feasible,
+      problems: [...problems],
+      notes: [...notes],
+    };
+  },
+  'trials:save'(kitchen, input) {
+    const plan = planned(kitchen, input);
+    assertFeasible(plan);
+    if (input.base !== undefined) assertBaseLeft(kitchen, input.base, plan.jars.length * input.baseEach_mL);
+    return kitchen.write({ request: 'trials:save', summary: `Plan the trial “${input.question}”` }, (writer) =>
+      insertTrial(writer, input, plan),
+    );
+  },
+  'trials:list': (kitchen) => ({ trials: listTrials(kitchen.read) }),
+  'trials:open': (kitchen, { trial }) => found(findTrial(kitchen.read, trial), 'trial', 'trial'),
+  'trials:annotate'(kitchen, input) {
+    const before = found(kitchen.read.row('trials', input.trial), 'trial', 'trial');
+    const values = {
+      ...(input.question === undefined ? {} : { question: input.question }),
+      ...(input.note === undefined ? {} : { note: input.note }),
+    };
+    return kitchen.write(
+      { request: 'trials:annotate', summary: `Change the words of “${before.question}”` },
+      (writer) => ({ trial: writer.update('trials', input.trial, values, input.revision).id }),
+    );
+  },
+  'trials:remove'(kitchen, { trial }) {
+    const row = found(kitchen.read.row('trials', trial), 'trial', 'trial');
+    if (kitchen.read.one('SELECT id FROM recipe_versions WHERE trial_id = ? LIMIT 1', trial) !== undefined) {
+      throw new Failure('refused', 'A house recipe came from this trial and leads back to it; it stays.', ['trial']);
+    }
+    return kitchen.write({ request: 'trials:remove', summary: `Remove the trial “${row.question}”` }, (writer) => {
+      writer.remove('trials', trial);
+      return { trial };
+    });
+  },
+};

@@ -1,0 +1,167 @@
+import { createReadStream, existsSync } from 'node:fs';
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import { z } from 'zod';
+import type { AskMessage } from '#shared/carriage.ts';
+import { type Envelope, Failure } from '#shared/failure.ts';
+import type { DeskLine } from '../desk-line.ts';
+import { pageFile } from '../page-files.ts';
+import { pagePolicy } from '../page-policy.ts';
+import { readJson } from '../read-json.ts';
+import { accessFor } from './access.ts';
+import { eventStreams } from './event-streams.ts';
+import { keyOf, refusal } from './gatekeeper.ts';
+
+export interface LoopbackOptions {
+  readonly line: DeskLine;
+  /** The folder of the built page. */
+  readonly page: string;
+  /** 0 takes any free port. */
+  readonly port: number;
+  /** Called when the last window has been gone for `grace_ms`. */
+  readonly onDeserted?: () => void;
+  readonly grace_ms?: number;
+}
+
+export interface Loopback {
+  readonly port: number;
+  /** A fresh address with a ticket that opens the page once. */
+  address(): string;
+  close(): Promise<void>;
+}
+
+const askMessage = z.strictObject({
+  ask: z.string().min(1).max(100),
+  name: z.string().max(200),
+  input: z.unknown(),
+});
+const stopMessage = z.strictObject({ ask: z.string().min(1).max(100) });
+const keyMessage = z.strictObject({ ticket: z.string().max(200) });
+
+function send(response: ServerResponse, status: number, body: unknown): void {
+  const text = JSON.stringify(body);
+  response.writeHead(status, {
+    ...pagePolicy,
+    'content-type': 'application/json; charset=utf-8',
+    'content-length': Buffer.byteLength(text),
+    'cache-control': 'no-store',
+  });
+  response.end(text);
+}
+
+function failed(code: 'not-allowed' | 'invalid-input', message: string): Envelope<never> {
+  return { ok: false, error: { code, message } };
+}
+
+async function answer(
+  request: IncomingMessage,
+  response: ServerResponse,
+  options: LoopbackOptions,
+  door: Doors,
+): Promise<void> {
+  const path = new URL(request.url ?? '/', 'http://127.0.0.1').pathname;
+  if (path === '/key') {
+    const asked = keyMessage.safeParse(await readJson(request, 4096));
+    const key = asked.success ? door.access.trade(asked.data.ticket) : null;
+    send(
+      response,
+      key === null ? 403 : 200,
+      key === null ? failed('not-allowed', 'This address was used already.') : { key },
+    );
+    return;
+  }
+  if (path !== '/ask' && path !== '/stop' && path !== '/events') {
+    sendFile(response, options.page, path);
+    return;
+  }
+  if (!door.access.isKey(keyOf(request))) {
+    send(response, 403, failed('not-allowed', 'This window has no key: open a fresh address.'));
+    return;
+  }
+  if (path === '/events') {
+    door.streams.open(response);
+    return;
+  }
+  const body = await readJson(request);
+  if (path === '/stop') {
+    const stop = stopMessage.safeParse(body);
+    if (stop.success) options.line.stop(stop.data.ask);
+    send(response, 200, { ok: stop.success });
+    return;
+  }
+  const message = askMessage.safeParse(body);
+  if (!message.success) {
+    send(response, 400, failed('invalid-input', 'A request needs ask, name and input.'));
+    return;
+  }
+  const { ask, name, input } = message.data satisfies Omit<AskMessage, 'input'> & { input?: unknown };
+  send(response, 200, await options.line.ask({ ask, name, input }));
+}
+
+function sendFile(response: ServerResponse, root: string, path: string): void {
+  const file = pageFile(root, path);
+  if (file === null || !existsSync(file.path)) {
+    send(response, 404, failed('not-allowed', 'There is nothing here.'));
+    return;
+  }
+  // Built files are named by their content and never change; the page itself is always asked for again.
+  const cache = path.startsWith('/assets/') ? 'private, max-age=31536000, immutable' : 'no-store';
+  response.writeHead(200, { ...pagePolicy, 'content-type': file.type, 'cache-control': cache });
+  createReadStream(file.path)
+    .on('error', () => response.destroy())
+    .pipe(response);
+}
+
+interface Doors {
+  readonly access: ReturnType<typeof accessFor>;
+  readonly streams: ReturnType<typeof eventStreams>;
+}
+
+/** Serves the built page and the desk on 127.0.0.1 alone. Needs no name service and sets no cookie. */
+export async function startLoopback(options: LoopbackOptions): Promise<Loopback> {
+  const streams = eventStreams(options.line, {
+    grace_ms: options.grace_ms ?? 5000,
+    onDeserted: options.onDeserted ?? (() => {}),
+  });
+  const door: Doors = { access: accessFor(Date.now), streams };
+  let port = options.port;
+  const server = createServer({ requestTimeout: 120_000, maxHeaderSize: 16_384 }, (request, response) => {
+    const status = refusal(request, port);
+    if (status !== null) {
+      send(response, status, failed('not-allowed', 'This address answers only the workbench’s own page.'));
+      return;
+    }
+    answer(request, response, options, door).catch((error: unknown) => {
+      if (response.headersSent) {
+        response.destroy();
+        return;
+      }
+      const failure = error instanceof Failure ? error : new Failure('internal', 'The request could not be read.');
+      send(response, failure.code === 'too-large' ? 413 : 400, { ok: false, error: failure.report() });
+    });
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      reject(
+        error.code === 'EADDRINUSE'
+          ? new Failure(
+              'refused',
+              `Port ${options.port} is taken; choose another with --port, or --port 0 for any free one.`,
+            )
+          : error,
+      );
+    });
+    server.listen(options.port, '127.0.0.1', resolve);
+  });
+  const bound = server.address();
+  if (bound === null || typeof bound === 'string') throw new Error('The server has no port.');
+  port = bound.port;
+  return {
+    port,
+    address: () => `http://127.0.0.1:${port}/#ticket=${door.access.issueTicket()}`,
+    async close() {
+      streams.close();
+      server.closeAllConnections();
+      await new Promise<void>((resolve) => server.close(() => resolve()));
+    },
+  };
+}

@@ -1,0 +1,35 @@
+import type { IncomingMessage } from 'node:http';
+import { Failure } from '#shared/failure.ts';
+
+/** The largest request: a big pasted table and its JSON escapes. */
+export const bodyLimit_bytes = 48 * 1024 * 1024;
+
+/**
+ * Reads a request's JSON body.
+ *
+ * @throws Failure `too-large` or `ill-formed-json`
+ */
+export async function readJson(request: IncomingMessage, limit = bodyLimit_bytes): Promise<unknown> {
+  const tooLarge = new Failure('too-large', `A request may have up to ${Math.floor(limit / 1024 / 1024)} MB.`);
+  if (Number(request.headers['content-length'] ?? 0) > limit) throw tooLarge;
+  const parts: Buffer[] = [];
+  let length = 0;
+  for await (const part of request as AsyncIterable<Buffer>) {
+    length += part.length;
+    if (length > limit) throw tooLarge;
+    parts.push(part);
+  }
+  return parseJson(Buffer.concat(parts).toString('utf8'));
+}
+
+/** @throws Failure `ill-formed-json` (NaN, Infinity and comments are no JSON) */
+export function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw new Failure(
+      'ill-formed-json',
+      'The input is not JSON. Check quotes, commas and brackets; NaN and comments are no JSON.',
+    );
+  }
+}

@@ -1,0 +1,47 @@
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import type { Reader } from './reader.ts';
+import type { Row } from './tables.ts';
+
+type Taster = ValueOf<'tasters:list'>['tasters'][number];
+type Ingredient = ValueOf<'pantry:list'>['ingredients'][number];
+
+export function listTasters(read: Reader): Taster[] {
+  return read
+    .all<Row<'tasters'> & { tastings: number }>(
+      `SELECT t.*, (SELECT count(DISTINCT tasting_id) FROM servings WHERE taster_id = t.id) AS tastings
+       FROM tasters AS t ORDER BY name`,
+    )
+    .map((row) => ({
+      id: row.id,
+      revision: row.revision,
+      isSample: row.is_sample === 1,
+      name: row.name,
+      avoids: JSON.parse(row.avoids) as Taster['avoids'],
+      avoidsAlcohol: row.avoids_alcohol === 1,
+      note: row.note,
+      tastings: row.tastings,
+    }));
+}
+
+/** The ingredients that the owner added. */
+export function listOwnIngredients(read: Reader): Ingredient[] {
+  return read.all<Row<'ingredients'>>('SELECT * FROM ingredients ORDER BY name').map((row) => ({
+    id: row.id,
+    revision: row.revision,
+    isSample: row.is_sample === 1,
+    name: row.name,
+    kind: row.kind as Ingredient['kind'],
+    water_g: row.water_g,
+    sugars_g: row.sugars_g,
+    sucrose_g: row.sucrose_g,
+    glucose_g: row.glucose_g,
+    fructose_g: row.fructose_g,
+    fibre_g: row.fibre_g,
+    protein_g: row.protein_g,
+    fat_g: row.fat_g,
+    ash_g: row.ash_g,
+    allergens: JSON.parse(row.allergens) as Ingredient['allergens'],
+    source: null,
+    note: row.note,
+  }));
+}

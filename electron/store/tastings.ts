@@ -1,0 +1,151 @@
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import type { Reader } from './reader.ts';
+import type { Row } from './tables.ts';
+
+export type TastingWhole = ValueOf<'tastings:open'>;
+type Summary = ValueOf<'tastings:list'>['tastings'][number];
+type Sample = TastingWhole['sampleList'][number];
+export type NamedScore = ValueOf<'findings:read'>['scores'][number];
+
+type SummaryRow = Row<'tastings'> & { samples: number; tasters: number; scores: number; expected: number };
+
+const withCounts = `
+  SELECT t.*,
+    (SELECT count(*) FROM samples WHERE tasting_id = t.id) AS samples,
+    (SELECT count(DISTINCT taster_id) FROM servings WHERE tasting_id = t.id) AS tasters,
+    (SELECT count(*) FROM scores WHERE tasting_id = t.id) AS scores,
+    (SELECT count(*) FROM servings WHERE tasting_id = t.id)
+      * (SELECT count(*) FROM attributes WHERE tasting_id = t.id) AS expected
+  FROM tastings AS t`;
+
+function summaryOf(row: SummaryRow): Summary {
+  return {
+    id: row.id,
+    isSample: row.is_sample === 1,
+    name: row.name,
+    trial: row.trial_id,
+    heldAt: row.held_at,
+    closedAt: row.closed_at,
+    samples: row.samples,
+    tasters: row.tasters,
+    scores: row.scores,
+    expected: row.expected,
+  };
+}
+
+export function listTastings(read: Reader): Summary[] {
+  return read.all<SummaryRow>(`${withCounts} ORDER BY t.held_at DESC, t.id DESC`).map(summaryOf);
+}
+
+/** The samples in the order of their codes, which tells nothing. `blind` keeps the jars out. */
+export function samplesOf(read: Reader, tasting: string, blind: boolean): Sample[] {
+  return read
+    .all<{ id: string; blind_code: string; served_mL: number | null; jar_id: string; label: string; level: string }>(
+      `SELECT s.id, s.blind_code, s.served_mL, s.jar_id, j.label, l.name AS level
+       FROM samples AS s JOIN jars AS j ON j.id = s.jar_id JOIN levels AS l ON l.id = j.level_id
+       WHERE s.tasting_id = ? ORDER BY s.blind_code`,
+      tasting,
+    )
+    .map((row) => ({
+      id: row.id,
+      code: row.blind_code,
+      served_mL: row.served_mL,
+      jar: blind ? null : { id: row.jar_id, label: row.label, level: row.level },
+    }));
+}
+
+export function attributesOf(read: Reader, tasting: string): TastingWhole['attributes'] {
+  return read
+    .all<Row<'attributes'>>('SELECT * FROM attributes WHERE tasting_id = ? ORDER BY position', tasting)
+    .map((row) => ({
+      id: row.id,
+      name: row.name,
+      low: row.low,
+      high: row.high,
+      lowWord: row.low_word,
+      highWord: row.high_word,
+    }));
+}
+
+export interface Serving {
+  readonly taster: string;
+  readonly name: string;
+  readonly sitting: number;
+  readonly code: string;
+  readonly jar: string;
+}
+
+export function servingsOf(read: Reader, tasting: string): Serving[] {
+  return read.all<Serving>(
+    `SELECT v.taster_id AS taster, t.name, v.sitting, s.blind_code AS code, s.jar_id AS jar
+     FROM servings AS v JOIN tasters AS t ON t.id = v.taster_id JOIN samples AS s ON s.id = v.sample_id
+     WHERE v.tasting_id = ? ORDER BY t.name, v.taster_id, v.sitting, v.place`,
+    tasting,
+  );
+}
+
+export function findTasting(
+  read: Reader,
+  id: string,
+): (Omit<TastingWhole, 'orders'> & { readonly row: Row<'tastings'> }) | undefined {
+  const row = read.one<SummaryRow>(`${withCounts} WHERE t.id = ?`, id);
+  if (row === undefined) return undefined;
+  return {
+    row,
+    ...summaryOf(row),
+    served_C: row.served_C,
+    replicates: row.replicates,
+    note: row.note,
+    attributes: attributesOf(read, id),
+    sampleList: samplesOf(read, id, row.closed_at === null),
+  };
+}
+
+/** The scores of one tasting by taster's name and blind code. */
+export function scoresOfTasting(read: Reader, tasting: string): ValueOf<'scores:list'>['scores'] {
+  return read.all(
+    `SELECT t.name AS taster, s.blind_code AS sample, a.name AS attribute, c.replicate, c.score
+     FROM scores AS c JOIN tasters AS t ON t.id = c.taster_id JOIN samples AS s ON s.id = c.sample_id
+     JOIN attributes AS a ON a.id = c.attribute_id
+     WHERE c.tasting_id = ? ORDER BY t.name, s.blind_code, a.position, c.replicate`,
+    tasting,
+  );
+}
+
+/** The scores of a trial's closed tastings, by level and jar: what the panel's analysis reads. */
+export function revealedScores(read: Reader, trial: string): NamedScore[] {
+  return read.all<NamedScore>(
+    `SELECT t.name AS taster, l.name AS sample, a.name AS attribute, c.score, j.label AS jar,
+       row_number() OVER (PARTITION BY c.taster_id, l.id, a.name ORDER BY g.held_at, j.replicate, c.replicate) AS replicate
+     FROM tastings AS g JOIN scores AS c ON c.tasting_id = g.id JOIN tasters AS t ON t.id = c.taster_id
+     JOIN samples AS s ON s.id = c.sample_id JOIN jars AS j ON j.id = s.jar_id JOIN levels AS l ON l.id = j.level_id
+     JOIN attributes AS a ON a.id = c.attribute_id
+     WHERE g.trial_id = ? AND g.closed_at IS NOT NULL
+     ORDER BY a.position, l.position, t.name, replicate`,
+    trial,
+  );
+}
+
+/** The ends of each attribute's scale over a trial's closed tastings. */
+export function scalesOfTrial(read: Reader, trial: string): Record<string, [number, number]> {
+  const rows = read.all<{ name: string; low: number; high: number }>(
+    `SELECT a.name, min(a.low) AS low, max(a.high) AS high FROM attributes AS a JOIN tastings AS g ON g.id = a.tasting_id
+     WHERE g.trial_id = ? AND g.closed_at IS NOT NULL GROUP BY a.name`,
+    trial,
+  );
+  return Object.fromEntries(rows.map(({ name, low, high }) => [name, [low, high]]));
+}
+
+/** Codes on open tastings, and a rank for every code ever used: larger is more recent. */
+export function blindCodeUse(read: Reader): { inUse: string[]; lastUsed: Record<string, number> } {
+  const inUse = read.all<{ code: string }>(
+    `SELECT DISTINCT s.blind_code AS code FROM samples AS s JOIN tastings AS t ON t.id = s.tasting_id WHERE t.closed_at IS NULL`,
+  );
+  const used = read.all<{ code: string }>(
+    'SELECT blind_code AS code FROM samples GROUP BY blind_code ORDER BY max(created_at)',
+  );
+  return {
+    inUse: inUse.map(({ code }) => code),
+    lastUsed: Object.fromEntries(used.map(({ code }, rank) => [code, rank])),
+  };
+}

@@ -1,0 +1,97 @@
+import type { Formula, Vessel } from '#core/trial/formula.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { jarsOfTrial } from './jars.ts';
+import type { Reader } from './reader.ts';
+import type { Row } from './tables.ts';
+
+type Summary = ValueOf<'trials:list'>['trials'][number];
+export type TrialWhole = ValueOf<'trials:open'>;
+
+interface Counts {
+  ends_at: string;
+  level_names: string;
+  jar_count: number;
+  started: number;
+  standing: number;
+  tasting_count: number;
+}
+type SummaryRow = Row<'trials'> & Counts;
+
+const stands = 'started_at IS NOT NULL AND pulled_at IS NULL AND strained_at IS NULL AND discarded_at IS NULL';
+const withCounts = `
+  SELECT t.*,
+    (SELECT max(planned_pull) FROM jars WHERE trial_id = t.id) AS ends_at,
+    (SELECT json_group_array(name) FROM (SELECT name FROM levels WHERE trial_id = t.id ORDER BY position)) AS level_names,
+    (SELECT count(*) FROM jars WHERE trial_id = t.id) AS jar_count,
+    (SELECT count(*) FROM jars WHERE trial_id = t.id AND started_at IS NOT NULL) AS started,
+    (SELECT count(*) FROM jars WHERE trial_id = t.id AND ${stands}) AS standing,
+    (SELECT count(*) FROM tastings WHERE trial_id = t.id) AS tasting_count
+  FROM trials AS t`;
+
+function stateOf(row: SummaryRow): Summary['state'] {
+  if (row.closed_at !== null) return 'closed';
+  if (row.standing > 0) return 'fermenting';
+  return row.started > 0 ? 'pulled' : 'planned';
+}
+
+function summaryOf(row: SummaryRow): Summary {
+  return {
+    id: row.id,
+    revision: row.revision,
+    isSample: row.is_sample === 1,
+    question: row.question,
+    factor: row.factor as Summary['factor'],
+    startsAt: row.starts_at,
+    endsAt: row.ends_at,
+    state: stateOf(row),
+    levels: JSON.parse(row.level_names) as string[],
+    jars: row.jar_count,
+    standing: row.standing,
+    tastings: row.tasting_count,
+  };
+}
+
+export function listTrials(read: Reader): Summary[] {
+  return read.all<SummaryRow>(`${withCounts} ORDER BY t.starts_at DESC, t.id DESC`).map(summaryOf);
+}
+
+export function vesselOf(row: Row<'trials'>): Vessel {
+  return {
+    kind: row.vessel_kind as Vessel['kind'],
+    capacity_mL: row.vessel_capacity_mL,
+    ...(row.vessel_diameter_mm === null ? {} : { diameter_mm: row.vessel_diameter_mm }),
+    ...(row.vessel_rated_gauge_bar === null ? {} : { ratedGauge_bar: row.vessel_rated_gauge_bar }),
+  };
+}
+
+export function levelsOfTrial(read: Reader, trial: string): TrialWhole['levelsWhole'] {
+  return read.all<Row<'levels'>>('SELECT * FROM levels WHERE trial_id = ? ORDER BY position', trial).map((row) => ({
+    id: row.id,
+    name: row.name,
+    value: row.value,
+    isControl: row.is_control === 1,
+    formula: JSON.parse(row.formula) as Formula & { additions: TrialWhole['held']['additions'] },
+  }));
+}
+
+export function findTrial(read: Reader, id: string): TrialWhole | undefined {
+  const row = read.one<SummaryRow>(`${withCounts} WHERE t.id = ?`, id);
+  if (row === undefined) return undefined;
+  const base = row.base_id === null ? undefined : read.row('bases', row.base_id);
+  return {
+    ...summaryOf(row),
+    calendar: row.calendar as TrialWhole['calendar'],
+    base: base === undefined ? null : { id: base.id, name: base.name },
+    baseEach_mL: row.base_each_mL,
+    replicates: row.replicates,
+    vessel: vesselOf(row),
+    held: JSON.parse(row.held) as TrialWhole['held'],
+    seed: row.seed,
+    note: row.note,
+    levelsWhole: levelsOfTrial(read, id),
+    jarsWhole: jarsOfTrial(read, id),
+    tastingIds: read
+      .all<{ id: string }>('SELECT id FROM tastings WHERE trial_id = ? ORDER BY held_at', id)
+      .map((tasting) => tasting.id),
+  };
+}
