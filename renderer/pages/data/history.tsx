@@ -24,7 +24,7 @@ export function History() {
             rowKey={({ step }) => String(step)}
             columns={[
               { head: 'What', cell: ({ summary }) => capital(summary) },
-              { head: '', cell: ({ kind }) => (kind === 'do' ? '' : words.kinds[kind]) },
+              { head: 'How', cell: ({ kind }) => words.kinds[kind] },
               { head: 'When', cell: ({ at }) => dayAndTime(at) },
               { head: 'Rows', cell: ({ rows }) => rows, isFigure: true },
             ]}
