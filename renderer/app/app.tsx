@@ -1,0 +1,32 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
+import { Router } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import { ToastRegion } from '#renderer/parts/toast/toasts.tsx';
+import type { Bridge } from '#shared/carriage.ts';
+import { Frame } from './frame.tsx';
+import { newQueryClient, refreshAfter } from './query-client.ts';
+import { Routes } from './routes.tsx';
+
+/** The whole page over one bridge. */
+export function App({ bridge }: { readonly bridge: Bridge }) {
+  const [client] = useState(newQueryClient);
+  useEffect(
+    () =>
+      bridge.listen((event) => {
+        if (event.kind === 'changed') void refreshAfter(client, event.tables);
+      }),
+    [bridge, client],
+  );
+  return (
+    <QueryClientProvider client={client}>
+      <Router hook={useHashLocation}>
+        <ToastRegion>
+          <Frame bridge={bridge}>
+            <Routes />
+          </Frame>
+        </ToastRegion>
+      </Router>
+    </QueryClientProvider>
+  );
+}

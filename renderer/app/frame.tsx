@@ -1,0 +1,72 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { Link, useLocation } from 'wouter';
+import { SampleMark, Tape } from '#renderer/parts/tape/tape.tsx';
+import type { Bridge } from '#shared/carriage.ts';
+import { ErrorBoundary } from './error-boundary.tsx';
+import { Navigation } from './navigation.tsx';
+import { UndoButtons } from './undo-buttons.tsx';
+import { useAnswer } from './use-answer.ts';
+import './frame.css';
+
+interface FrameProps {
+  readonly bridge: Bridge;
+  readonly children: ReactNode;
+}
+
+/** What stands around every page: the kitchen's name, the screens, undo. */
+export function Frame({ bridge, children }: FrameProps) {
+  const [place, go] = useLocation();
+  const { data: kitchen } = useAnswer('kitchen:open', {});
+  const main = useRef<HTMLElement>(null);
+  const isFirst = useRef(true);
+
+  useEffect(
+    () =>
+      bridge.listen((event) => {
+        if (event.kind === 'menu' && event.act.startsWith('go:')) go(event.act.slice(3));
+      }),
+    [bridge, go],
+  );
+
+  // A new place starts at its top, and with its heading for those who listen.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the place is what it waits for
+  useEffect(() => {
+    if (isFirst.current) {
+      isFirst.current = false;
+      return;
+    }
+    window.scrollTo(0, 0);
+    main.current?.querySelector('h1')?.focus({ preventScroll: true });
+  }, [place]);
+
+  return (
+    <div className="frame">
+      <button type="button" className="skip no-print" onClick={() => main.current?.focus()}>
+        Skip to the page
+      </button>
+      <header className="frame-side">
+        <p className="frame-name">
+          <Link href="/">
+            <Tape>Sidejar</Tape>
+          </Link>
+        </p>
+        <p className="frame-kitchen">
+          {kitchen?.name}
+          {kitchen?.readOnly ? <span className="small soft"> (read only)</span> : null}
+        </p>
+        {kitchen !== undefined && kitchen.sampleRows > 0 ? (
+          <p className="frame-sample">
+            <Link href="/data">
+              Sample kitchen <SampleMark />
+            </Link>
+          </p>
+        ) : null}
+        <Navigation />
+        <UndoButtons bridge={bridge} />
+      </header>
+      <main ref={main} className="frame-main" tabIndex={-1}>
+        <ErrorBoundary key={place}>{children}</ErrorBoundary>
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,43 @@
+import './quiet-zod.ts';
+import './fonts.css';
+import './tokens.css';
+import './base.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { Failure } from '#shared/failure.ts';
+import { App } from './app.tsx';
+import { ask, connect } from './ask.ts';
+import { findBridge, forgetKey } from './find-bridge.ts';
+import { UsedAddress } from './used-address.tsx';
+
+// The page's boot: find the way to the desk, make sure that it is let in, show the kitchen.
+
+/** A kept key may be one that the desk has forgotten. Any other failure is shown where it matters. */
+async function isLetIn(): Promise<boolean> {
+  try {
+    await ask('kitchen:open', {});
+    return true;
+  } catch (error) {
+    return !(error instanceof Failure && error.code === 'not-allowed');
+  }
+}
+
+async function start(): Promise<void> {
+  const place = document.getElementById('root');
+  if (place === null) throw new Error('The page has no place to draw in.');
+  const root = createRoot(place);
+  const bridge = await findBridge({ window });
+  if (bridge !== null) connect(bridge);
+  if (bridge === null || !(await isLetIn())) {
+    forgetKey(window);
+    root.render(<UsedAddress />);
+    return;
+  }
+  root.render(
+    <StrictMode>
+      <App bridge={bridge} />
+    </StrictMode>,
+  );
+}
+
+void start();

@@ -1,0 +1,54 @@
+import type { RequestName } from '#shared/contract/all-requests.ts';
+
+// Which answers show rows of which table: the one place that decides what is read again after a change.
+
+const trialViews = ['trials:list', 'trials:open', 'jars:open', 'bases:list', 'bases:open', 'sips:byTrial'] as const;
+const tastingViews = [
+  'tastings:list',
+  'tastings:open',
+  'tastings:pour',
+  'scores:list',
+  'findings:read',
+  'trials:list',
+  'trials:open',
+  'tasters:list',
+] as const;
+const recipeViews = ['recipes:list', 'recipes:open', 'recipes:scale'] as const;
+
+const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
+  kitchens: [],
+  tasters: [...tastingViews],
+  ingredients: ['pantry:list', 'trials:open', 'jars:open'],
+  cultures: ['cultures:list', 'bases:list', 'bases:open'],
+  bases: ['bases:list', 'bases:open', 'trials:open'],
+  trials: [...trialViews, 'findings:read', 'recipes:open'],
+  levels: [...trialViews, 'findings:read', 'recipes:open'],
+  jars: [...trialViews, 'tastings:open', 'tastings:pour', 'findings:read'],
+  readings: ['jars:open'],
+  sightings: ['jars:open'],
+  sips: ['jars:open', 'sips:byTrial'],
+  tastings: [...tastingViews, 'recipes:open'],
+  attributes: tastingViews,
+  samples: tastingViews,
+  servings: tastingViews,
+  scores: tastingViews,
+  remarks: tastingViews,
+  house_recipes: recipeViews,
+  recipe_versions: recipeViews,
+  version_sources: recipeViews,
+  batches: recipeViews,
+};
+
+/** What every change touches, whatever its table. */
+const always: readonly RequestName[] = ['kitchen:open', 'undo:state', 'history:read', 'bin:list'];
+
+/** The requests whose answers may show rows of these tables; null when a table is unknown, and so all of them. */
+export function requestsShowing(tables: readonly string[]): ReadonlySet<string> | null {
+  const names = new Set<string>(always);
+  for (const table of tables) {
+    const shown = shownBy[table];
+    if (shown === undefined) return null;
+    for (const name of shown) names.add(name);
+  }
+  return names;
+}

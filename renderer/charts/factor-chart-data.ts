@@ -1,0 +1,117 @@
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+
+type Findings = ValueOf<'findings:read'>;
+
+/** One drawn place. A row carries a score, a mean or a point of the curve; the rest is null. */
+export interface FactorRow {
+  readonly x: number;
+  readonly score: number | null;
+  readonly mean: number | null;
+  /** Down and up from the mean to the ends of its interval. */
+  readonly interval: readonly [number, number] | null;
+  readonly fit: number | null;
+  readonly band: readonly [number, number] | null;
+}
+
+export interface FactorMean {
+  readonly level: string;
+  readonly x: number;
+  readonly n: number;
+  readonly mean: number | null;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly letters: string | null;
+}
+
+/** Everything a factor chart draws for one attribute. */
+export interface FactorChartData {
+  readonly attribute: string;
+  readonly isOrdered: boolean;
+  readonly hasCurve: boolean;
+  readonly rows: readonly FactorRow[];
+  readonly means: readonly FactorMean[];
+  readonly ticks: readonly { readonly x: number; readonly label: string }[];
+  readonly xDomain: readonly [number, number];
+  readonly yDomain: readonly [number, number];
+  readonly scores: number;
+}
+
+const nothing = { score: null, mean: null, interval: null, fit: null, band: null };
+
+/** Where each level stands: at its number when all have one, else one step apart in the trial's order. */
+function places(levels: readonly string[], numbers: Findings['levels']): { x: Map<string, number>; ordered: boolean } {
+  const ordered = numbers !== null && levels.every((level) => numbers[level] !== undefined);
+  return { ordered, x: new Map(levels.map((level, place) => [level, ordered ? (numbers[level] ?? place) : place])) };
+}
+
+function smallestGap(values: readonly number[]): number {
+  const sorted = [...new Set(values)].sort((a, b) => a - b);
+  const gaps = sorted.slice(1).map((value, place) => value - (sorted[place] ?? value));
+  return gaps.length === 0 ? 1 : Math.min(...gaps);
+}
+
+/** The ends of the score axis: the attribute's scale, or what was scored where no scale is known. */
+function scaleOf(findings: Findings, attribute: string, scores: readonly number[]): [number, number] {
+  const known = findings.scales[attribute];
+  if (known !== undefined) return known;
+  return scores.length === 0 ? [0, 10] : [Math.floor(Math.min(...scores)), Math.ceil(Math.max(...scores))];
+}
+
+/**
+ * Shapes the findings of one attribute for its chart: every score faint in its taster's lane, the means with their 95 % intervals,
+ * and the curve with its band where the levels are ordered.
+ *
+ * @param levels the trial's levels in their order; a level that was scored but is not listed stands at the end
+ */
+export function factorChartData(findings: Findings, attribute: string, levels: readonly string[]): FactorChartData {
+  const own = findings.scores.filter((score) => score.attribute === attribute);
+  const analysed = findings.analysis?.attributes.find((one) => one.attribute === attribute);
+  const seen = [...own.map(({ sample }) => sample), ...(analysed?.means.map(({ sample }) => sample) ?? [])];
+  const all = [...levels, ...new Set(seen.filter((sample) => !levels.includes(sample)))];
+  const { x, ordered } = places(all, findings.levels);
+  const at = (level: string) => x.get(level) ?? 0;
+
+  const lane = smallestGap([...x.values()]);
+  const tasters = [...new Set(findings.scores.map(({ taster }) => taster))].sort();
+  const middle = (tasters.length - 1) / 2;
+  const offset = (taster: string) =>
+    tasters.length < 2 ? 0 : ((tasters.indexOf(taster) - middle) / middle) * lane * 0.16;
+
+  const means = (analysed?.means ?? [])
+    .map(({ sample, ...mean }) => ({ level: sample, x: at(sample), ...mean }))
+    .sort((a, b) => a.x - b.x);
+  const curve = ordered ? (analysed?.trend?.curve ?? []) : [];
+  const rows: FactorRow[] = [
+    ...own.map(({ sample, taster, score }) => ({ ...nothing, x: at(sample) + offset(taster), score })),
+    ...means.map(({ x: place, mean, low, high }) => ({
+      ...nothing,
+      x: place,
+      mean,
+      interval: mean === null || low === null || high === null ? null : ([mean - low, high - mean] as const),
+    })),
+    ...curve.map(({ level, fit, low, high }) => ({
+      ...nothing,
+      x: level,
+      fit,
+      band: low === null || high === null ? null : ([low, high] as const),
+    })),
+  ].sort((a, b) => a.x - b.x);
+
+  const xs = [...x.values()];
+  const room = lane * (ordered ? 0.3 : 0.5);
+  return {
+    attribute,
+    isOrdered: ordered,
+    hasCurve: curve.length > 0,
+    rows,
+    means,
+    ticks: all.map((level) => ({ x: at(level), label: ordered ? String(at(level)) : level })),
+    xDomain: [Math.min(...xs) - room, Math.max(...xs) + room],
+    yDomain: scaleOf(
+      findings,
+      attribute,
+      own.map(({ score }) => score),
+    ),
+    scores: own.length,
+  };
+}

@@ -1,0 +1,9 @@
+/** A score's figure: one decimal, a true minus. */
+export function figureWords(value: number | null): string {
+  return value === null ? '–' : value.toFixed(1).replace('-', '−');
+}
+
+/** An interval in words that a table can hold. @example intervalWords(4.1, 5.9) // '4.1 to 5.9' */
+export function intervalWords(low: number | null, high: number | null): string {
+  return low === null || high === null ? '–' : `${figureWords(low)} to ${figureWords(high)}`;
+}

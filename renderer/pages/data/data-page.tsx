@@ -1,0 +1,79 @@
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useRequest } from '#renderer/app/use-request.ts';
+import { counted } from '#renderer/format/words.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Button } from '#renderer/parts/button/button.tsx';
+import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx';
+import { Facts } from '#renderer/parts/facts/facts.tsx';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { Bin } from './bin.tsx';
+import { Care } from './care.tsx';
+import { History } from './history.tsx';
+import { KitchenForm } from './kitchen-form.tsx';
+import { countWords, words } from './words.ts';
+import './data.css';
+
+type Kitchen = ValueOf<'kitchen:open'>;
+
+function countsOf({ counts }: Kitchen): { name: string; value: string }[] {
+  return Object.entries(countWords).flatMap(([table, [, many]]) => {
+    const count = counts[table] ?? 0;
+    return count === 0 ? [] : [{ name: many, value: count.toLocaleString('en') }];
+  });
+}
+
+function Sample({ kitchen }: { readonly kitchen: Kitchen }) {
+  const remove = useRequest('kitchen:removeSample', { done: ({ rows }) => words.sampleGone(counted(rows, 'row')) });
+  if (kitchen.sampleRows === 0 && countsOf(kitchen).length > 0) return null;
+  return (
+    <section className="section">
+      <h2>{words.sample}</h2>
+      <p>{kitchen.sampleRows > 0 ? words.sampleLine(counted(kitchen.sampleRows, 'row')) : words.sampleOffer}</p>
+      <div className="button-row">
+        {kitchen.sampleRows > 0 ? (
+          <Button disabled={remove.isPending} onClick={() => remove.mutate({})}>
+            {words.sampleLeave}
+          </Button>
+        ) : (
+          <SampleKitchenButton />
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** The kitchen's file: what it holds, its care, its history and its bin. */
+export function DataPage() {
+  const kitchen = useAnswer('kitchen:open', {});
+  return (
+    <>
+      <PageHead title={words.title} lead={words.lead} />
+      <Answer of={kitchen}>
+        {(value) => (
+          <>
+            <section className="section">
+              <h2>{words.kitchen}</h2>
+              <KitchenForm key={value.name} kitchen={value} />
+              <Facts facts={[{ name: words.file, value: <span className="data-path">{value.file}</span> }]} />
+              <Facts facts={countsOf(value)} />
+            </section>
+            <section className="section">
+              <h2>{words.care}</h2>
+              <Care />
+            </section>
+            <Sample kitchen={value} />
+          </>
+        )}
+      </Answer>
+      <section className="section">
+        <h2>{words.bin}</h2>
+        <Bin />
+      </section>
+      <section className="section">
+        <h2>{words.history}</h2>
+        <History />
+      </section>
+    </>
+  );
+}

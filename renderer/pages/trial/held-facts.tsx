@@ -1,0 +1,26 @@
+import type { Measures } from '#renderer/format/use-measures.ts';
+import { additionWords, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
+import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { calendarWords } from './words.ts';
+
+type Trial = ValueOf<'trials:open'>;
+
+/** What every jar of the trial shares. What nobody said is left out. */
+export function HeldFacts({ trial, measures }: { readonly trial: Trial; readonly measures: Measures }) {
+  const { held, vessel, base } = trial;
+  const facts: Fact[] = [
+    { name: 'Base', value: `${measures.volume(trial.baseEach_mL)} each${base === null ? '' : ` of ${base.name}`}` },
+    { name: 'Vessel', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
+    { name: 'Calendar', value: calendarWords[trial.calendar] },
+  ];
+  if (held.additions.length > 0)
+    facts.push({ name: 'Added', value: joined(held.additions.map((one) => additionWords(one, measures))) });
+  if (held.days !== null) facts.push({ name: 'Days', value: daysWords(held.days) });
+  if (held.cover !== null) facts.push({ name: 'Cover', value: coverWords[held.cover] });
+  if (held.temperature_C !== null) facts.push({ name: 'Temperature', value: measures.temperature(held.temperature_C) });
+  for (const [name, value] of Object.entries(held.also)) {
+    facts.push({ name, value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });
+  }
+  return <Facts facts={facts} />;
+}

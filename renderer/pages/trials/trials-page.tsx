@@ -1,0 +1,50 @@
+import { factorWords } from '#core/trial/factor.ts';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { dateWords } from '#renderer/format/moments.ts';
+import { counted, joined, trialStateWords } from '#renderer/format/words.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
+import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { words } from './words.ts';
+
+/** Every trial, the newest first. */
+export function TrialsPage() {
+  const trials = useAnswer('trials:list', {});
+  return (
+    <>
+      <PageHead title={words.title} lead={words.lead} />
+      <Answer of={trials}>
+        {({ trials: all }) =>
+          all.length === 0 ? (
+            <EmptyState title={words.empty.title} actions={<SampleKitchenButton />}>
+              {words.empty.lines.map((line) => (
+                <p key={line}>{line}</p>
+              ))}
+            </EmptyState>
+          ) : (
+            <RowList label={words.title}>
+              {all.map((trial) => (
+                <Row
+                  key={trial.id}
+                  title={trial.question}
+                  to={`/trials/${trial.id}`}
+                  marks={<SampleMark when={trial.isSample} />}
+                  facts={
+                    <>
+                      <span>{factorWords[trial.factor]}</span> <span>{joined(trial.levels)}</span>{' '}
+                      <span>{counted(trial.jars, 'jar')}</span> <span>from {dateWords(trial.startsAt)}</span>
+                    </>
+                  }
+                  end={trialStateWords[trial.state]}
+                />
+              ))}
+            </RowList>
+          )
+        }
+      </Answer>
+    </>
+  );
+}

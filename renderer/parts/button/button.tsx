@@ -1,0 +1,29 @@
+import type { ButtonHTMLAttributes } from 'react';
+import { Link } from 'wouter';
+import './button.css';
+
+type Weight = 'main' | 'plain' | 'quiet' | 'grave';
+
+interface ButtonProps extends ButtonHTMLAttributes<HTMLButtonElement> {
+  /** `main`: the one thing to do here. `quiet`: words only. `grave`: takes something away. */
+  readonly weight?: Weight;
+}
+
+export function Button({ weight = 'plain', className = '', type = 'button', ...rest }: ButtonProps) {
+  return <button {...rest} type={type} className={`button is-${weight} ${className}`} />;
+}
+
+interface ButtonLinkProps {
+  readonly to: string;
+  readonly weight?: Weight;
+  readonly children: React.ReactNode;
+}
+
+/** A link to another page that looks like a button. */
+export function ButtonLink({ to, weight = 'plain', children }: ButtonLinkProps) {
+  return (
+    <Link href={to} className={`button is-${weight}`}>
+      {children}
+    </Link>
+  );
+}

@@ -1,0 +1,21 @@
+import type { ReactNode } from 'react';
+import './facts.css';
+
+export interface Fact {
+  readonly name: string;
+  readonly value: ReactNode;
+}
+
+/** A short list of names and values. Values that nobody gave are left out by the caller, not shown as zero. */
+export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
+  return (
+    <dl className="facts">
+      {facts.map(({ name, value }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,27 @@
+import { type ReactNode, useEffect } from 'react';
+import './page-head.css';
+
+interface PageHeadProps {
+  readonly title: string;
+  /** Above the title: where this page belongs. */
+  readonly above?: ReactNode;
+  readonly lead?: ReactNode;
+  readonly actions?: ReactNode;
+}
+
+/** The head of a page; names the window too. */
+export function PageHead({ title, above, lead, actions }: PageHeadProps) {
+  useEffect(() => {
+    document.title = `${title} · Sidejar`;
+  }, [title]);
+  return (
+    <header className="page-head">
+      <div className="page-head-words">
+        {above === undefined ? null : <div className="page-head-above">{above}</div>}
+        <h1 tabIndex={-1}>{title}</h1>
+        {lead === undefined ? null : <div className="page-head-lead">{lead}</div>}
+      </div>
+      {actions === undefined ? null : <div className="button-row no-print">{actions}</div>}
+    </header>
+  );
+}

@@ -1,0 +1,40 @@
+import type { ReactNode } from 'react';
+import { Link } from 'wouter';
+import './row-list.css';
+
+/** A list of things of one kind, each on its own strip of glass. */
+export function RowList({ children, label }: { readonly children: ReactNode; readonly label: string }) {
+  return (
+    <ul className="rows" aria-label={label}>
+      {children}
+    </ul>
+  );
+}
+
+interface RowProps {
+  readonly title: ReactNode;
+  /** Where the title leads. */
+  readonly to?: string;
+  /** Small marks beside the title. */
+  readonly marks?: ReactNode;
+  /** One line of facts below the title. */
+  readonly facts?: ReactNode;
+  /** The figure or state at the end of the row. */
+  readonly end?: ReactNode;
+  readonly actions?: ReactNode;
+}
+
+export function Row({ title, to, marks, facts, end, actions }: RowProps) {
+  return (
+    <li className="row">
+      <div className="row-words">
+        <p className="row-title">
+          {to === undefined ? title : <Link href={to}>{title}</Link>} {marks}
+        </p>
+        {facts === undefined ? null : <div className="row-facts">{facts}</div>}
+      </div>
+      {end === undefined ? null : <div className="row-end figures">{end}</div>}
+      {actions === undefined ? null : <div className="button-row">{actions}</div>}
+    </li>
+  );
+}

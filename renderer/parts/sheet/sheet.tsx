@@ -1,0 +1,30 @@
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import './sheet.css';
+
+interface SheetProps {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+/** A native modal dialog: Escape closes it, focus stays inside and comes back. Mount it to open it. */
+export function Sheet({ title, onClose, children }: SheetProps) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  useEffect(() => {
+    const shown = dialog.current;
+    if (shown !== null && !shown.open) shown.showModal();
+    return () => shown?.close();
+  }, []);
+  return (
+    <dialog ref={dialog} className="sheet" aria-labelledby={id} onClose={onClose}>
+      <header className="sheet-head">
+        <h2 id={id}>{title}</h2>
+        <button type="button" className="sheet-close" aria-label="Close" onClick={onClose}>
+          ×
+        </button>
+      </header>
+      {children}
+    </dialog>
+  );
+}

@@ -1,0 +1,25 @@
+import type { ReactNode } from 'react';
+import { JarDrawing, type JarDrawingProps } from './jar-drawing.tsx';
+import './shelf.css';
+
+export interface ShelfJar extends JarDrawingProps {
+  readonly key: string;
+  /** Written under the jar on the shelf's edge. */
+  readonly under: ReactNode;
+}
+
+/** Jars side by side on planks. Many jars take several planks; the page never scrolls sideways for them. */
+export function Shelf({ jars, label }: { readonly jars: readonly ShelfJar[]; readonly label: string }) {
+  return (
+    <ul className="shelf" aria-label={label}>
+      {jars.map(({ key, under, ...drawing }) => (
+        <li key={key} className="shelf-place">
+          <div className="shelf-jar">
+            <JarDrawing {...drawing} />
+          </div>
+          <div className="shelf-under">{under}</div>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,52 @@
+import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
+import './toasts.css';
+
+export interface Toast {
+  readonly kind: 'done' | 'fault';
+  readonly words: string;
+}
+
+interface Toasts {
+  say(toast: Toast): void;
+}
+
+const ToastContext = createContext<Toasts>({ say() {} });
+
+/** Says a short sentence at the edge of the page, and to screen readers. */
+export function useToasts(): Toasts {
+  return useContext(ToastContext);
+}
+
+const stays_ms = 6000;
+
+/** The live region. Faults stay until they are put away; the rest fades by itself. */
+export function ToastRegion({ children }: { readonly children: ReactNode }) {
+  const [shown, setShown] = useState<readonly (Toast & { id: number })[]>([]);
+  const last = useRef(0);
+  const putAway = useCallback((id: number) => setShown((all) => all.filter((one) => one.id !== id)), []);
+  const say = useCallback(
+    (toast: Toast) => {
+      last.current += 1;
+      const id = last.current;
+      setShown((all) => [...all.slice(-2), { ...toast, id }]);
+      if (toast.kind === 'done') setTimeout(() => putAway(id), stays_ms);
+    },
+    [putAway],
+  );
+  const toasts = useMemo(() => ({ say }), [say]);
+  return (
+    <ToastContext value={toasts}>
+      {children}
+      <div className="toasts no-print" role="status" aria-live="polite">
+        {shown.map(({ id, kind, words }) => (
+          <p key={id} className={`toast is-${kind}`}>
+            <span>{words}</span>
+            <button type="button" className="toast-away" onClick={() => putAway(id)} aria-label={`Put away: ${words}`}>
+              ×
+            </button>
+          </p>
+        ))}
+      </div>
+    </ToastContext>
+  );
+}
