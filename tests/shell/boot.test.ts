@@ -48,7 +48,7 @@ describe('the boot list', () => {
     const store = join(home, 'cellar.sidejar');
     const { before, callsOf, played, BrowserWindow, ipcMain, app } = await boot(['--store', store]);
     expect(before).toEqual(['lock', 'enableSandbox', 'scheme']);
-    await vi.waitFor(() => expect(callsOf('load')).toHaveLength(1), 8000);
+    await vi.waitFor(() => expect(callsOf('load')).toHaveLength(1), 15_000);
     expect(played.calls.map(({ what }) => what)).toEqual([
       ...before,
       'setPermissionRequestHandler',
@@ -72,7 +72,7 @@ describe('the boot list', () => {
     app.emit('window-all-closed');
     expect(callsOf('quit').length).toBe(process.platform === 'darwin' ? 0 : 1);
     app.emit('will-quit', { preventDefault: () => undefined });
-    await vi.waitFor(() => expect(callsOf('exit')).toEqual([[0]]), 8000);
+    await vi.waitFor(() => expect(callsOf('exit')).toEqual([[0]]), 15_000);
   });
 
   test('gives way to a workbench that runs already', async () => {
@@ -83,14 +83,20 @@ describe('the boot list', () => {
   });
 
   test('shows the kitchen that a later start was asked for, and only raises the window when none was named', async () => {
-    const { callsOf, BrowserWindow, app } = await boot(['--store', join(home, 'a.sidejar')]);
-    await vi.waitFor(() => expect(callsOf('load')).toHaveLength(1), 8000);
+    const { callsOf, BrowserWindow, ipcMain, app } = await boot(['--store', join(home, 'a.sidejar')]);
+    await vi.waitFor(() => expect(callsOf('load')).toHaveLength(1), 15_000);
     app.emit('second-instance', {}, [], '/', { store: null });
     expect([BrowserWindow.all.length, callsOf('focus').length]).toEqual([1, 1]);
     app.emit('second-instance', {}, [], '/', { store: join(home, 'b.sidejar') });
     expect(BrowserWindow.all).toHaveLength(2);
+    for (const [place, name] of ['a', 'b'].entries()) {
+      const contents = BrowserWindow.all[place]?.webContents;
+      const event = { sender: contents, senderFrame: contents?.mainFrame };
+      const answer = ipcMain.call(channels.ask, event, { ask: 'same', name: 'kitchen:open', input: {} });
+      expect(await answer).toMatchObject({ ok: true, value: { file: join(home, `${name}.sidejar`) } });
+    }
     app.emit('will-quit', { preventDefault: () => undefined });
-    await vi.waitFor(() => expect(callsOf('exit')).toEqual([[0]]), 8000);
+    await vi.waitFor(() => expect(callsOf('exit')).toEqual([[0]]), 15_000);
   });
 
   test('answers a request without lock, window or display, beside a workbench that is open', async () => {
