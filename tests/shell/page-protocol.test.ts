@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Protocol } from 'electron';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { pageAddress } from '#hosts/ipc/page-address.ts';
 import { pagePolicy } from '#hosts/page-policy.ts';
 import { answerPage, declarePageScheme, servePage } from '#shell/page-protocol.ts';
 
@@ -26,8 +27,8 @@ describe('answerPage', () => {
     for (const [name, value] of Object.entries(pagePolicy)) expect(response.headers.get(name)).toBe(value);
   });
 
-  test('serves the start page for a screen’s own address, so that a reload finds it', async () => {
-    expect(await (await get('app://sidejar/trials/1')).text()).toContain('Sidejar');
+  test('serves the start page under the address that the window opens', async () => {
+    expect(await (await get(pageAddress)).text()).toContain('Sidejar');
   });
 
   test.each([
@@ -38,6 +39,7 @@ describe('answerPage', () => {
     'app://other/index.html',
     'https://sidejar/index.html',
     'app://sidejar/assets/missing.js',
+    'app://sidejar/assets',
     'nonsense',
   ])('never shows a file from outside the page for %s', async (url) => {
     const response = await get(url);

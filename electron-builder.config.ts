@@ -1,0 +1,40 @@
+import type { Configuration } from 'electron-builder';
+
+/** How the installed program is packed. Used by scripts/package.ts. */
+export const packing: Configuration = {
+  appId: 'net.sidejar.workbench',
+  productName: 'Sidejar',
+  copyright: 'The Sidejar makers',
+  directories: { output: 'out' },
+  // Everything the page needs is in the bundle: of the dependencies only SQLite goes along, without its sources and
+  // without the binaries of other systems.
+  files: [
+    'dist/**',
+    '!dist/**/*.map',
+    '!node_modules/better-sqlite3/{deps,src}/**',
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: electron-builder fills in the two names
+    '!node_modules/better-sqlite3/prebuilds/!(${platform}-${arch}.node)',
+  ],
+  // A binary can't be loaded from inside an archive.
+  asar: true,
+  asarUnpack: ['**/*.node'],
+  // SQLite comes as one binary for Node and for Electron: there is nothing to rebuild.
+  npmRebuild: false,
+  // Said to the deb package, which asks for a home page and a maintainer; ".invalid" is reserved by RFC 2606.
+  extraMetadata: { homepage: 'https://sidejar.invalid', author: 'The Sidejar makers <makers@sidejar.invalid>' },
+  electronFuses: {
+    runAsNode: false,
+    enableCookieEncryption: true,
+    enableNodeOptionsEnvironmentVariable: false,
+    enableNodeCliInspectArguments: false,
+    enableEmbeddedAsarIntegrityValidation: true,
+    onlyLoadAppFromAsar: true,
+    // The page has an origin of its own and never comes from file://.
+    grantFileProtocolExtraPrivileges: false,
+  },
+  linux: { target: ['AppImage', 'deb'], category: 'Utility', synopsis: 'Develop the flavours of live drinks' },
+  mac: { target: ['dmg'], category: 'public.app-category.food-and-drink', hardenedRuntime: true },
+  win: { target: ['nsis'] },
+  nsis: { oneClick: false, perMachine: false, allowToChangeInstallationDirectory: true },
+  publish: null,
+};
