@@ -1,4 +1,17 @@
+import { rm } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Configuration } from 'electron-builder';
+
+interface Unpacked {
+  readonly appOutDir: string;
+  readonly electronPlatformName: string;
+}
+
+/** An unpacked runtime still holds Electron's own sample program, which electron-builder removes only from its zip. */
+async function leaveSampleBehind({ appOutDir, electronPlatformName }: Unpacked): Promise<void> {
+  const inside = electronPlatformName === 'darwin' ? join('Electron.app', 'Contents', 'Resources') : 'resources';
+  await rm(join(appOutDir, inside, 'default_app.asar'), { force: true });
+}
 
 /** How the installed program is packed. Used by scripts/package.ts. */
 export const packing: Configuration = {
@@ -10,8 +23,11 @@ export const packing: Configuration = {
   // without the binaries of other systems.
   files: [
     'dist/**',
+    '!dist/.built-from',
     '!dist/**/*.map',
     '!node_modules/better-sqlite3/{deps,src}/**',
+    // Headers for compiling; nothing at run time.
+    '!node_modules/node-addon-api/**',
     // biome-ignore lint/suspicious/noTemplateCurlyInString: electron-builder fills in the two names
     '!node_modules/better-sqlite3/prebuilds/!(${platform}-${arch}.node)',
   ],
@@ -22,6 +38,7 @@ export const packing: Configuration = {
   npmRebuild: false,
   // Said to the deb package, which asks for a home page and a maintainer; ".invalid" is reserved by RFC 2606.
   extraMetadata: { homepage: 'https://sidejar.invalid', author: 'The Sidejar makers <makers@sidejar.invalid>' },
+  afterExtract: leaveSampleBehind,
   electronFuses: {
     runAsNode: false,
     enableCookieEncryption: true,
