@@ -22,6 +22,11 @@ export const reasonCodes = [
   'vessel-unrated',
   'incomplete-panel',
   'not-in-this-version',
+  'jar-overfull',
+  'vessel-open',
+  'too-few-readings',
+  'no-decline',
+  'target-not-reached',
 ] as const;
 
 export type ReasonCode = (typeof reasonCodes)[number];
