@@ -56,8 +56,9 @@ export function additionProblem(
       path: [...path, 'ingredient'],
     };
   }
+  const own = typeof addition.ingredient !== 'string';
   return (
-    compositionProblem(known, [...path, 'ingredient']) ??
+    (own ? compositionProblem(known, [...path, 'ingredient']) : null) ??
     amountProblem(known, path, capacity_mL) ??
     warmth(addition, known, path)
   );

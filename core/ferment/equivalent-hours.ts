@@ -23,9 +23,13 @@ const warmestReference_C = 45;
 /** Steps of Simpson's rule between two lines of the log. */
 const stepsBetweenReadings = 24;
 
+/** The reference yeast, once for each of the minima. */
+const yeasts = minima_C.map((minimum_C) => ({ ...yeast, minimum_C }));
+
 /** How fast the reference yeast runs at a temperature, for a minimum of its range. */
 export function yeastRate(temperature_C: number, minimum_C: number): number {
-  return cardinalTemperatureModel(temperature_C, { ...yeast, minimum_C });
+  const known = yeasts.find((one) => one.minimum_C === minimum_C) ?? { ...yeast, minimum_C };
+  return cardinalTemperatureModel(temperature_C, known);
 }
 
 /**

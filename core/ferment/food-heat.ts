@@ -1,5 +1,5 @@
 import { within } from '#core/out-of-domain.ts';
-import { type FoodComposition, type FoodFractions, foodFractions } from './food-composition.ts';
+import { type FoodComposition, foodFractions } from './food-composition.ts';
 import { freezingPoint_C } from './freezing-point.ts';
 
 // Heat capacities in kJ/(kg·K) as polynomials of the temperature in °C.
@@ -20,7 +20,9 @@ const fusion_kJ_per_kg = 333.43;
 
 /** A food made ready for heat balances. */
 export interface FoodHeat {
-  readonly fractions: FoodFractions;
+  readonly water: number;
+  /** Heat of the dry matter: the factors of T, T² and T³. */
+  readonly dry: readonly [number, number, number];
   readonly freezing_C: number;
   /** Share of the mass that can freeze: water less what protein binds (0.4 of its mass). */
   readonly freezable: number;
@@ -28,9 +30,20 @@ export interface FoodHeat {
 
 /** @throws OutOfDomain when the composition is outside its range */
 export function foodHeat(food: FoodComposition, knownFreezing_C: number | null = null): FoodHeat {
-  const fractions = foodFractions(food);
-  const freezable = Math.max(0, fractions.water - 0.4 * fractions.protein);
-  return { fractions, freezing_C: knownFreezing_C ?? freezingPoint_C(food), freezable };
+  const x = foodFractions(food);
+  const term = (power: 0 | 1 | 2) =>
+    (x.protein * heat.protein[power] +
+      x.fat * heat.fat[power] +
+      x.carbohydrate * heat.carbohydrate[power] +
+      x.fibre * heat.fibre[power] +
+      x.ash * heat.ash[power]) /
+    (power + 1);
+  return {
+    water: x.water,
+    dry: [term(0), term(1), term(2)],
+    freezing_C: knownFreezing_C ?? freezingPoint_C(food),
+    freezable: Math.max(0, x.water - 0.4 * x.protein),
+  };
 }
 
 /**
@@ -61,18 +74,18 @@ export function iceShare(food: FoodHeat, temperature_C: number): number {
 export function foodEnthalpy_kJ_per_kg(food: FoodHeat, temperature_C: number): number {
   const T = within('temperature_C', temperature_C, -40, 110);
   const ice = iceShare(food, T);
-  const x = food.fractions;
-  // Below 0 °C unfrozen water keeps the heat capacity it has at 0 °C; above 40 °C that of 40 °C is close enough.
-  const water = T < 0 ? heat.water[0] * T : T > 40 ? warmth(heat.water, 40) + 4.18 * (T - 40) : warmth(heat.water, T);
-  return (
-    (x.water - ice) * water +
-    (ice === 0 ? 0 : ice * (warmth(heat.ice, T) - fusion_kJ_per_kg)) +
-    x.protein * warmth(heat.protein, T) +
-    x.fat * warmth(heat.fat, T) +
-    x.carbohydrate * warmth(heat.carbohydrate, T) +
-    x.fibre * warmth(heat.fibre, T) +
-    x.ash * warmth(heat.ash, T)
-  );
+  const [one, two, three] = food.dry;
+  const dry = T * (one + T * (two + T * three));
+  const frozen = ice === 0 ? 0 : ice * (T * (heat.ice[0] + (T * heat.ice[1]) / 2) - fusion_kJ_per_kg);
+  return (food.water - ice) * waterHeat(T) + frozen + dry;
+}
+
+/** Heat of liquid water above 0 °C. Below it keeps the heat capacity it has there; above 40 °C that of 40 °C is close enough. */
+function waterHeat(T: number): number {
+  const [a, b, c, d, e] = heat.water;
+  if (T < 0) return a * T;
+  const t = Math.min(T, 40);
+  return t * (a + t * (b / 2 + t * (c / 3 + t * (d / 4 + (t * e) / 5)))) + 4.18 * (T - t);
 }
 
 /**
@@ -104,13 +117,4 @@ function polynomial(coefficients: readonly number[], T: number): number {
   let sum = 0;
   for (let power = coefficients.length - 1; power >= 0; power -= 1) sum = sum * T + (coefficients[power] ?? 0);
   return sum;
-}
-
-/** The polynomial's integral from 0 °C. */
-function warmth(coefficients: readonly number[], T: number): number {
-  let sum = 0;
-  for (let power = coefficients.length - 1; power >= 0; power -= 1) {
-    sum = sum * T + (coefficients[power] ?? 0) / (power + 1);
-  }
-  return sum * T;
 }

@@ -1,5 +1,6 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { type FoodHeat, foodEnthalpy_kJ_per_kg, iceShare } from './food-heat.ts';
+import { risingRoot } from './rising-root.ts';
 
 /** One thing poured into the jar, with its temperature. */
 export interface MixPart {
@@ -18,8 +19,7 @@ export function mixEnthalpy_kJ(parts: readonly MixPart[], temperature_C: number)
 /**
  * The temperature that base and additions settle at, and the ice that is left then.
  *
- * Method: no heat comes or goes while they even out; the temperature at which all together hold the heat they held apart, by bisection to
- * 1e-7 °C. Leaves out the jar itself and the time it takes. While ice is left this is where both can stand together, a little below 0 °C.
+ * Method: no heat comes or goes while they even out; the temperature at which all together hold the heat they held apart, to 1e-7 °C. Leaves out the jar itself and the time it takes. While ice is left this is where both can stand together, a little below 0 °C.
  *
  * @param parts at least one, masses above 0 g, temperatures −40 to 110 °C
  * @throws OutOfDomain when there is nothing in the jar
@@ -36,12 +36,7 @@ export function mixing(parts: readonly MixPart[]): { mix_C: number; ice_g: numbe
     low = Math.min(low, part.temperature_C);
     high = Math.max(high, part.temperature_C);
   }
-  while (high - low > 1e-7) {
-    const middle = (low + high) / 2;
-    if (mixEnthalpy_kJ(parts, middle) < held) low = middle;
-    else high = middle;
-  }
-  const mix_C = (low + high) / 2;
+  const mix_C = risingRoot((temperature_C) => mixEnthalpy_kJ(parts, temperature_C), held, low, high, 1e-7);
   let ice_g = 0;
   for (const { mass_g, food } of parts) ice_g += mass_g * iceShare(food, mix_C);
   return { mix_C, ice_g };

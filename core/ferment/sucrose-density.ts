@@ -1,4 +1,5 @@
 import { OutOfDomain, within } from '#core/out-of-domain.ts';
+import { risingRoot } from './rising-root.ts';
 import { waterDensity_kg_per_m3 } from './water-density.ts';
 
 /** The strongest sugar solution the formulas are asked about, °Bx. */
@@ -34,31 +35,15 @@ export function sucroseDensity_kg_per_m3(brix: number, temperature_C = 20): numb
 /**
  * The strength whose property, rising with the strength, has the wanted value.
  *
- * Method: regula falsi with bisection, on 0–80 °Bx, to 1e-9 °Bx.
+ * Method: `risingRoot` on 0–80 °Bx, to 1e-9 °Bx.
  *
  * @throws OutOfDomain when no strength has that value
  */
 export function brixWhere(property: (brix: number) => number, wanted: number, name: string): number {
-  let low = 0;
-  let high = strongest_brix;
-  let below = property(low) - wanted;
-  let above = property(high) - wanted;
-  if (!(below <= 1e-9 && above >= 0)) {
-    throw new OutOfDomain(name, wanted, `${property(low).toPrecision(6)} to ${property(high).toPrecision(6)}`);
+  const least = property(0);
+  const most = property(strongest_brix);
+  if (!(wanted >= least - 1e-9 && wanted <= most)) {
+    throw new OutOfDomain(name, wanted, `${least.toPrecision(6)} to ${most.toPrecision(6)}`);
   }
-  if (below >= 0) return 0;
-  for (let step = 0; step < 100 && high - low > 1e-9; step += 1) {
-    const chord = low - (below * (high - low)) / (above - below);
-    const next = step % 3 === 2 || !(chord > low && chord < high) ? (low + high) / 2 : chord;
-    const value = property(next) - wanted;
-    if (value === 0 || Math.abs(value) < 1e-13 * Math.abs(wanted)) return next;
-    if (value < 0) {
-      low = next;
-      below = value;
-    } else {
-      high = next;
-      above = value;
-    }
-  }
-  return (low + high) / 2;
+  return wanted <= least ? 0 : risingRoot(property, wanted, 0, strongest_brix, 1e-9);
 }

@@ -7,7 +7,7 @@ export const stillAir_W_per_m2K = 8;
 /** Below this all yeast stands still and ice may be left; the warming is followed in small steps up to here. */
 const meltedBy_C = 0.5;
 const meltingSteps = 24;
-const lossSteps = 24;
+const lossSteps = 16;
 
 /** How a jar meets the room. */
 export interface JarSurface {
