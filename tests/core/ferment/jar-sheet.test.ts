@@ -216,6 +216,16 @@ describe('jarProblem', () => {
     if (code !== 'ingredient-unknown') expect(problem?.message).toMatch(/Permitted: /);
     expect(() => jarSheet(input)).toThrow(OutOfDomain);
   });
+  it('adds the additions up: two that fit alone may not fit together', () => {
+    const two: JarInput = {
+      ...jar,
+      additions: [
+        { ingredient: 'raspberries', mass_g: 600, state: 'fresh' },
+        { ingredient: 'mango', mass_g: 600, state: 'fresh' },
+      ],
+    };
+    expect(jarProblem(two)).toMatchObject({ code: 'jar-too-small', path: ['additions'] });
+  });
   it('asks back "75 g?" when 75 kg was written', () => {
     expect(jarProblem(added({ mass_g: 75_000 }))?.message).toContain('did you mean 75 g?');
   });

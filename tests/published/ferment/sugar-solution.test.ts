@@ -142,6 +142,10 @@ describe('hydrometer', () => {
   ])('corrects a 10 °Bx reading at %f °C by about %f', (sample_C, correction) => {
     expect(Math.abs(hydrometer(sugarSolution({ brix: 10 }).sg, sample_C).brix - 10 - correction)).toBeLessThan(0.1);
   });
+  it('gives density and g/L at the sample’s temperature', () => {
+    const found = hydrometer(1.04, 30);
+    expect(found.density_kg_per_m3).toBeCloseTo(sucroseDensity_kg_per_m3(found.brix, 30), 9);
+  });
   it('throws beyond 5–35 °C', () => {
     expect(() => hydrometer(1.04, 40)).toThrow(OutOfDomain);
     expect(() => hydrometer(1.04, 2)).toThrow(OutOfDomain);
