@@ -1,4 +1,12 @@
 import { within } from '#core/out-of-domain.ts';
+import {
+  type Grams,
+  type GramsPerLitre,
+  gramsPerLitre,
+  type Millilitres,
+  type PercentVolume,
+  percentVolume,
+} from '#core/units/branded.ts';
 import { molarMass_g_per_mol as molar } from './molar-mass.ts';
 
 /** Ethanol and carbon dioxide from a gram of sugar, in grams. */
@@ -38,12 +46,12 @@ export const alcoholLine_pctVol = 0.5;
  * @returns % vol
  * @throws OutOfDomain outside those ranges
  * Source: OIML R 22 (1975), density of ethanol.
- * @example alcoholByVolume_pct(7.892, 1000) // 1.0
+ * @example alcoholByVolume_pct(grams(7.892), millilitres(1000)) // 1.0
  */
-export function alcoholByVolume_pct(ethanol_g: number, volume_mL: number): number {
+export function alcoholByVolume_pct(ethanol_g: Grams, volume_mL: Millilitres): PercentVolume {
   within('ethanol_g', ethanol_g, 0, Number.MAX_VALUE);
   within('volume_mL', volume_mL, Number.MIN_VALUE, Number.MAX_VALUE);
-  return ((ethanol_g / (ethanolDensity20_kg_per_m3 / 1000)) * 100) / volume_mL;
+  return percentVolume(((ethanol_g / (ethanolDensity20_kg_per_m3 / 1000)) * 100) / volume_mL);
 }
 
 /**
@@ -52,11 +60,11 @@ export function alcoholByVolume_pct(ethanol_g: number, volume_mL: number): numbe
  * @param alcoholNow_pctVol what it already holds, 0–100
  * @returns grams per litre, 0 when the line is already passed
  * @throws OutOfDomain outside that range
- * @example sugarToHalfPercent_g_per_L(0) // 7.33
+ * @example sugarToHalfPercent_g_per_L(percentVolume(0)) // 7.33
  */
-export function sugarToHalfPercent_g_per_L(alcoholNow_pctVol: number): number {
+export function sugarToHalfPercent_g_per_L(alcoholNow_pctVol: PercentVolume): GramsPerLitre {
   const room = alcoholLine_pctVol - within('alcoholNow_pctVol', alcoholNow_pctVol, 0, 100);
-  return Math.max(0, (room / 100) * (ethanolDensity20_kg_per_m3 / sucroseYield.ethanol));
+  return gramsPerLitre(Math.max(0, (room / 100) * (ethanolDensity20_kg_per_m3 / sucroseYield.ethanol)));
 }
 
 /**

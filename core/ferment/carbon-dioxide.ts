@@ -1,4 +1,5 @@
 import { within } from '#core/out-of-domain.ts';
+import { type Bar, bar, type Celsius, type GramsPerLitre, type Millilitres } from '#core/units/branded.ts';
 import { molarMass_g_per_mol as molar } from './molar-mass.ts';
 
 /** One standard atmosphere, bar. */
@@ -29,12 +30,12 @@ export function carbonDioxideSolubility_mol_per_L_atm(temperature_C: number): nu
 
 /** A closed vessel: what is in it, what room is left, and the sugar it was closed with. */
 export interface ClosedVessel {
-  readonly contents_mL: number;
-  readonly headspace_mL: number;
+  readonly contents_mL: Millilitres;
+  readonly headspace_mL: Millilitres;
   /** Sucrose per litre of contents that may still ferment. */
-  readonly sugar_g_per_L: number;
+  readonly sugar_g_per_L: GramsPerLitre;
   /** Temperature at closing. */
-  readonly closing_C: number;
+  readonly closing_C: Celsius;
 }
 
 /**
@@ -52,7 +53,7 @@ export interface ClosedVessel {
  * Source: Weiss (1974); IUPAC atomic weights.
  * @example closedPressure({ contents_mL: 925, headspace_mL: 75, sugar_g_per_L: 8, closing_C: 22 }, 22).gauge_bar // 2.56
  */
-export function closedPressure(vessel: ClosedVessel, temperature_C: number): { volumes: number; gauge_bar: number } {
+export function closedPressure(vessel: ClosedVessel, temperature_C: Celsius): { volumes: number; gauge_bar: Bar } {
   const contents_L = within('contents_mL', vessel.contents_mL, Number.MIN_VALUE, Number.MAX_VALUE) / 1000;
   const headspace_L = within('headspace_mL', vessel.headspace_mL, 0, Number.MAX_VALUE) / 1000;
   const sugar_g = within('sugar_g_per_L', vessel.sugar_g_per_L, 0, Number.MAX_VALUE) * contents_L;
@@ -61,7 +62,7 @@ export function closedPressure(vessel: ClosedVessel, temperature_C: number): { v
   const pressure_atm = (made_mol + held_mol) / uptake_mol_per_atm(contents_L, headspace_L, temperature_C);
   return {
     volumes: pressure_atm * carbonDioxideSolubility_mol_per_L_atm(temperature_C) * molarVolume_L,
-    gauge_bar: (pressure_atm - 1) * atmosphere_bar,
+    gauge_bar: bar((pressure_atm - 1) * atmosphere_bar),
   };
 }
 

@@ -1,3 +1,4 @@
+import { type Celsius, celsius, type Grams, grams, type Hours } from '#core/units/branded.ts';
 import { foodHeat } from './food-heat.ts';
 import type { JarInput, JarVessel } from './jar-input.ts';
 import { type MixPart, mixEnthalpy_kJ, mixing } from './mixing.ts';
@@ -12,9 +13,9 @@ const usualTallness = 1.5;
 
 /** What frozen fruit does to the start of a jar. */
 export interface ColdStart {
-  readonly mix_C: number;
-  readonly ice_g: number;
-  readonly hoursToWithinOneDegree: number;
+  readonly mix_C: Celsius;
+  readonly ice_g: Grams;
+  readonly hoursToWithinOneDegree: Hours;
   readonly lostEquivalentHours: { readonly low: number; readonly high: number; readonly reference_C: number };
 }
 
@@ -39,7 +40,12 @@ export function coldStart(
     timeConstant_h === undefined
       ? stillAir_W_per_m2K * surface_m2(input.vessel, volume_mL)
       : capacity_kJ_per_K / (3.6 * timeConstant_h);
-  const found = warming(parts, mix_C, { ambient_C: input.ambient_C, conductance_W_per_K }, coldStartReference_C);
+  const found = warming(
+    parts,
+    mix_C,
+    { ambient_C: celsius(input.ambient_C), conductance_W_per_K },
+    coldStartReference_C,
+  );
   return {
     mix_C,
     ice_g,
@@ -51,14 +57,14 @@ export function coldStart(
 function basePart({ base }: JarInput): MixPart {
   const { brix, density_kg_per_m3 } = sugarSolution({ sugar_g_per_L: base.sugar_g_per_L });
   return {
-    mass_g: (base.volume_mL * density_kg_per_m3) / 1000,
-    temperature_C: base.temperature_C,
+    mass_g: grams((base.volume_mL * density_kg_per_m3) / 1000),
+    temperature_C: celsius(base.temperature_C),
     food: foodHeat({ water_g: 100 - brix, sugars_g: brix, sucrose_g: brix }),
   };
 }
 
 function additionPart({ mass_g, temperature_C, composition, freezingPoint_C }: ResolvedAddition): MixPart {
-  return { mass_g, temperature_C, food: foodHeat(composition, freezingPoint_C) };
+  return { mass_g: grams(mass_g), temperature_C: celsius(temperature_C), food: foodHeat(composition, freezingPoint_C) };
 }
 
 /** Wall, bottom and top of the contents as a cylinder. */

@@ -1,5 +1,6 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import type { Reason } from '#core/reason.ts';
+import { celsius, gramsPerLitre, type Millilitres, millilitres } from '#core/units/branded.ts';
 import { closedPressure } from './carbon-dioxide.ts';
 import type { Caution } from './caution.ts';
 import { coldStart } from './cold-start.ts';
@@ -12,7 +13,7 @@ import { jarVolume_mL } from './jar-volume.ts';
 import { type ResolvedAddition, resolveAddition } from './resolve-addition.ts';
 
 /** The warm day that a closed vessel has to stand, °C. */
-const warmDay_C = 35;
+const warmDay_C = celsius(35);
 
 /** What a jar will hold and may become, with the cautions that go with it. `null` is what cannot be known; `reasons` says why. */
 export interface JarSheet extends JarFigures {
@@ -61,7 +62,7 @@ export function jarSheet(input: JarInput): JarSheet {
 
 function carbonationOf(
   input: JarInput,
-  contents_mL: number,
+  contents_mL: Millilitres,
   headspace_mL: number,
   reasons: Reason[],
 ): JarFigures['carbonation'] {
@@ -83,8 +84,14 @@ function carbonationOf(
       needs: 'The pressure the vessel is made for, to hold the bound against.',
     });
   }
-  const vessel = { contents_mL, headspace_mL, sugar_g_per_L, closing_C: input.ambient_C };
-  const ambient = closedPressure(vessel, input.ambient_C);
+  const ambient_C = celsius(input.ambient_C);
+  const vessel = {
+    contents_mL,
+    headspace_mL: millilitres(headspace_mL),
+    sugar_g_per_L: gramsPerLitre(sugar_g_per_L),
+    closing_C: ambient_C,
+  };
+  const ambient = closedPressure(vessel, ambient_C);
   const at35 = closedPressure(vessel, warmDay_C).gauge_bar;
   return { volumes: ambient.volumes, gauge_bar: { ambient: ambient.gauge_bar, at35 } };
 }

@@ -1,4 +1,5 @@
 import type { Reason } from '#core/reason.ts';
+import { grams, type Millilitres, percentVolume } from '#core/units/branded.ts';
 import { alcoholByVolume_pct, ballingYield, hexoseYield, sucroseYield, sugarToHalfPercent_g_per_L } from './alcohol.ts';
 import type { JarFigures } from './jar-figures.ts';
 import type { JarInput } from './jar-input.ts';
@@ -10,11 +11,11 @@ import { sugarSolution } from './sugar-solution.ts';
 export function jarSugar(
   { base }: JarInput,
   additions: readonly ResolvedAddition[],
-  volume_mL: number,
+  volume_mL: Millilitres,
   reasons: Reason[],
 ): Pick<JarFigures, 'sugar' | 'alcohol'> {
   const baseSugar_g = (base.sugar_g_per_L * base.volume_mL) / 1000;
-  const alcoholNow = ((base.alcohol_pctVol ?? 0) * base.volume_mL) / volume_mL;
+  const alcoholNow = percentVolume(((base.alcohol_pctVol ?? 0) * base.volume_mL) / volume_mL);
   const sugarLeftToHalfPercent_g_per_L = sugarToHalfPercent_g_per_L(alcoholNow);
   let sucrose_g = 0;
   let hexose_g = 0;
@@ -42,8 +43,8 @@ export function jarSugar(
   return {
     sugar: { added_g, total_g_per_L, brix, sg },
     alcohol: {
-      ifAllSugar_pctVol: alcoholNow + alcoholByVolume_pct(most_g, volume_mL),
-      ifYeastYield_pctVol: alcoholNow + alcoholByVolume_pct(yeast_g, volume_mL),
+      ifAllSugar_pctVol: alcoholNow + alcoholByVolume_pct(grams(most_g), volume_mL),
+      ifYeastYield_pctVol: alcoholNow + alcoholByVolume_pct(grams(yeast_g), volume_mL),
       sugarLeftToHalfPercent_g_per_L,
     },
   };

@@ -1,11 +1,12 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
+import { type Celsius, celsius, type Grams, grams } from '#core/units/branded.ts';
 import { type FoodHeat, foodEnthalpy_kJ_per_kg, iceShare } from './food-heat.ts';
 import { risingRoot } from './rising-root.ts';
 
 /** One thing poured into the jar, with its temperature. */
 export interface MixPart {
-  readonly mass_g: number;
-  readonly temperature_C: number;
+  readonly mass_g: Grams;
+  readonly temperature_C: Celsius;
   readonly food: FoodHeat;
 }
 
@@ -26,7 +27,7 @@ export function mixEnthalpy_kJ(parts: readonly MixPart[], temperature_C: number)
  * Accuracy: 0.3 °C without ice; 3 % of the heat of melting.
  * Source: the balance itself; heats as in `foodEnthalpy_kJ_per_kg`.
  */
-export function mixing(parts: readonly MixPart[]): { mix_C: number; ice_g: number } {
+export function mixing(parts: readonly MixPart[]): { mix_C: Celsius; ice_g: Grams } {
   if (parts.length === 0) throw new OutOfDomain('parts', 0, 'at least one');
   let held = 0;
   let low = Number.POSITIVE_INFINITY;
@@ -39,5 +40,5 @@ export function mixing(parts: readonly MixPart[]): { mix_C: number; ice_g: numbe
   const mix_C = risingRoot((temperature_C) => mixEnthalpy_kJ(parts, temperature_C), held, low, high, 1e-7);
   let ice_g = 0;
   for (const { mass_g, food } of parts) ice_g += mass_g * iceShare(food, mix_C);
-  return { mix_C, ice_g };
+  return { mix_C: celsius(mix_C), ice_g: grams(ice_g) };
 }

@@ -1,4 +1,12 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
+import {
+  type DegreesBrix,
+  degreesBrix,
+  type GramsPerLitre,
+  gramsPerLitre,
+  type SpecificGravity,
+  specificGravity,
+} from '#core/units/branded.ts';
 import { brixWhere, sucroseDensity_kg_per_m3 } from './sucrose-density.ts';
 
 /** What is known of a sugar solution: one of its three strengths. `sg` is true (in vacuum), 20/20. */
@@ -6,13 +14,13 @@ export type SugarStrength = { readonly brix: number } | { readonly sg: number } 
 
 /** One sugar solution, said in every way. */
 export interface SugarSolution {
-  readonly brix: number;
+  readonly brix: DegreesBrix;
   /** Specific gravity 20/20, true (in vacuum). */
-  readonly sg: number;
+  readonly sg: SpecificGravity;
   /** Specific gravity 20/20 as weighed in air, the one of the USDA and brewing tables. */
-  readonly sgInAir: number;
+  readonly sgInAir: SpecificGravity;
   /** Grams of sucrose in a litre at the temperature asked for. */
-  readonly sugar_g_per_L: number;
+  readonly sugar_g_per_L: GramsPerLitre;
   /** At the temperature asked for. */
   readonly density_kg_per_m3: number;
 }
@@ -40,10 +48,10 @@ export function sugarSolution(known: SugarStrength, temperature_C = 20): SugarSo
   const density_kg_per_m3 = sucroseDensity_kg_per_m3(brix, temperature_C);
   const sg = sucroseDensity_kg_per_m3(brix, 20) / water20_kg_per_m3;
   return {
-    brix,
-    sg,
-    sgInAir: (sg - airShare) / (1 - airShare),
-    sugar_g_per_L: (brix / 100) * density_kg_per_m3,
+    brix: degreesBrix(brix),
+    sg: specificGravity(sg),
+    sgInAir: specificGravity((sg - airShare) / (1 - airShare)),
+    sugar_g_per_L: gramsPerLitre((brix / 100) * density_kg_per_m3),
     density_kg_per_m3,
   };
 }

@@ -1,4 +1,5 @@
 import { OutOfDomain, within } from '#core/out-of-domain.ts';
+import { type Celsius, type Hours, hours } from '#core/units/branded.ts';
 import { minima_C, yeastRate } from './equivalent-hours.ts';
 import { type MixPart, mixEnthalpy_kJ } from './mixing.ts';
 
@@ -11,14 +12,14 @@ const lossSteps = 16;
 
 /** How a jar meets the room. */
 export interface JarSurface {
-  readonly ambient_C: number;
+  readonly ambient_C: Celsius;
   /** Heat gained per kelvin of difference, W/K: coefficient times surface. */
   readonly conductance_W_per_K: number;
 }
 
 /** The way back to the room's temperature. */
 export interface Warming {
-  readonly hoursToWithinOneDegree: number;
+  readonly hoursToWithinOneDegree: Hours;
   /** Hours at the reference temperature that the cold costs, over the range of yeast's minimum temperature. */
   readonly lost: { readonly low: number; readonly high: number };
 }
@@ -36,7 +37,7 @@ export interface Warming {
  * Accuracy: a quarter of the time, because the coefficient is (calibrate it with two readings to do better).
  * Source: Newton's law of cooling; Rosso et al. (1993); Salvadó et al. (2011).
  */
-export function warming(parts: readonly MixPart[], mix_C: number, surface: JarSurface, reference_C: number): Warming {
+export function warming(parts: readonly MixPart[], mix_C: Celsius, surface: JarSurface, reference_C: number): Warming {
   const { ambient_C, conductance_W_per_K: conductance } = surface;
   if (!(conductance > 0)) throw new OutOfDomain('conductance_W_per_K', conductance, 'more than 0');
   const melted_C = Math.max(mix_C, Math.min(meltedBy_C, ambient_C - 1));
@@ -58,7 +59,10 @@ export function warming(parts: readonly MixPart[], mix_C: number, surface: JarSu
     const standing = melting_h * room;
     return (standing + timeConstant_h * shortfall(ambient_C, gap, minimum, room)) / yeastRate(reference_C, minimum);
   });
-  return { hoursToWithinOneDegree: melting_h + after_h, lost: { low: Math.min(...lost), high: Math.max(...lost) } };
+  return {
+    hoursToWithinOneDegree: hours(melting_h + after_h),
+    lost: { low: Math.min(...lost), high: Math.max(...lost) },
+  };
 }
 
 function capacity_kJ_per_K(parts: readonly MixPart[], from_C: number, to_C: number): number {

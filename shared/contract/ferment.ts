@@ -3,8 +3,8 @@ import { cautionCodes } from '#core/ferment/caution.ts';
 import { equivalentHours } from '#core/ferment/equivalent-hours.ts';
 import { vesselKinds } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
-import { sugarSolution } from '#core/ferment/sugar-solution.ts';
-import { OutOfDomain } from '#core/out-of-domain.ts';
+import { sucroseSaturation_brix, sugarSolution } from '#core/ferment/sugar-solution.ts';
+import { OutOfDomain, within } from '#core/out-of-domain.ts';
 import { name } from './fields.ts';
 import { reason } from './reason.ts';
 import { reads } from './request.ts';
@@ -121,7 +121,15 @@ export const sugarStrength = z
   ])
   .superRefine((input, context) => {
     const member = 'brix' in input ? 'brix' : 'sg' in input ? 'sg' : 'sugar_g_per_L';
-    coreAccepts(() => sugarSolution(input, input.temperature_C), context, [member]);
+    coreAccepts(
+      () => {
+        const { brix } = sugarSolution(input, input.temperature_C);
+        // A syrup may hold a little more than dissolves before it crystallises, not half a degree more.
+        within('brix', brix, 0, sucroseSaturation_brix(input.temperature_C) + 0.5);
+      },
+      context,
+      [member],
+    );
   });
 
 export const fermentRequests = {

@@ -11,6 +11,7 @@ import {
 import { ethanolWaterDensity_kg_per_m3, massFractionOfEthanol } from '#core/ferment/alcoholometry.ts';
 import { molarMass_g_per_mol } from '#core/ferment/molar-mass.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
+import { grams, millilitres, percentVolume } from '#core/units/branded.ts';
 
 describe('stoichiometry from IUPAC conventional atomic weights', () => {
   it.each([
@@ -96,13 +97,13 @@ describe('alcohol by volume', () => {
     for (const strength of [0.5, 1, 3, 5, 8, 12]) {
       const p = massFractionOfEthanol(strength);
       const ethanol_g = p * ethanolWaterDensity_kg_per_m3(p);
-      expect(Math.abs(alcoholByVolume_pct(ethanol_g, 1000) - strength)).toBeLessThan(0.01);
+      expect(Math.abs(alcoholByVolume_pct(grams(ethanol_g), millilitres(1000)) - strength)).toBeLessThan(0.01);
     }
     expect(ethanolDensity20_kg_per_m3).toBeCloseTo(789.24, 2);
   });
   it('lets 7.33 g/L of sugar ferment below 0.5 % vol, and none once there', () => {
-    expect(sugarToHalfPercent_g_per_L(0)).toBeCloseTo((0.005 * 789.2391) / 0.53835, 3);
-    expect(sugarToHalfPercent_g_per_L(0.5)).toBe(0);
-    expect(sugarToHalfPercent_g_per_L(3)).toBe(0);
+    expect(sugarToHalfPercent_g_per_L(percentVolume(0))).toBeCloseTo((0.005 * 789.2391) / 0.53835, 3);
+    expect(sugarToHalfPercent_g_per_L(percentVolume(0.5))).toBe(0);
+    expect(sugarToHalfPercent_g_per_L(percentVolume(3))).toBe(0);
   });
 });

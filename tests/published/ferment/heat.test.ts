@@ -6,6 +6,7 @@ import { mixing } from '#core/ferment/mixing.ts';
 import { calibratedTimeConstant_h, warming } from '#core/ferment/warming.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { celsius, grams } from '#core/units/branded.ts';
 
 const water = { water_g: 100, sugars_g: 0 };
 function composition(name: string) {
@@ -125,8 +126,8 @@ describe('mixing', () => {
     // 100 g of ice at −18 °C into 900 g at 22 °C: 900·4.19·(22 − T) = 100·(36.5 + 333.4 + 4.20·T).
     const hand = (900 * 4.186 * 22 - 100 * (36.5 + 333.43)) / (900 * 4.186 + 100 * 4.2);
     const found = mixing([
-      { mass_g: 900, temperature_C: 22, food: foodHeat(water) },
-      { mass_g: 100, temperature_C: -18, food: foodHeat(water) },
+      { mass_g: grams(900), temperature_C: celsius(22), food: foodHeat(water) },
+      { mass_g: grams(100), temperature_C: celsius(-18), food: foodHeat(water) },
     ]);
     expect(found.ice_g).toBe(0);
     expect(Math.abs(found.mix_C - hand)).toBeLessThan(0.05);
@@ -134,8 +135,8 @@ describe('mixing', () => {
   it('leaves the ice that the warmth cannot melt, at 0 °C', () => {
     // 300 g of water from 20 °C give 25.2 kJ; 300 g of ice take 11.0 kJ to 0 °C; the rest melts 42.6 g.
     const found = mixing([
-      { mass_g: 300, temperature_C: 20, food: foodHeat(water) },
-      { mass_g: 300, temperature_C: -18, food: foodHeat(water) },
+      { mass_g: grams(300), temperature_C: celsius(20), food: foodHeat(water) },
+      { mass_g: grams(300), temperature_C: celsius(-18), food: foodHeat(water) },
     ]);
     expect(Math.abs(found.mix_C)).toBeLessThan(0.05);
     expect(Math.abs(300 - found.ice_g - (25.19 - 10.96) / 0.33343)).toBeLessThan(1);
@@ -143,26 +144,27 @@ describe('mixing', () => {
 });
 
 describe('warming', () => {
-  const litre = [{ mass_g: 1000, temperature_C: 10, food: foodHeat(water) }];
+  const litre = [{ mass_g: grams(1000), temperature_C: celsius(10), food: foodHeat(water) }];
   it('follows Newton’s law: ln(12) time constants from 12 degrees to one', () => {
     // 1 kg · 4.187 kJ/K over 0.4 W/K is 2.908 h.
-    const found = warming(litre, 10, { ambient_C: 22, conductance_W_per_K: 0.4 }, 22);
+    const found = warming(litre, celsius(10), { ambient_C: celsius(22), conductance_W_per_K: 0.4 }, 22);
     expect(Math.abs(found.hoursToWithinOneDegree / ((4.187 / 1.44) * Math.log(12)) - 1)).toBeLessThan(0.002);
   });
   it('takes no time and costs nothing in a jar that is as warm as the room', () => {
-    const found = warming(litre, 22, { ambient_C: 22, conductance_W_per_K: 0.4 }, 22);
+    const found = warming(litre, celsius(22), { ambient_C: celsius(22), conductance_W_per_K: 0.4 }, 22);
     expect(found.hoursToWithinOneDegree).toBe(0);
     expect(Math.abs(found.lost.high)).toBeLessThan(1e-9);
   });
   it('spends the heat of melting first: a litre of ice takes hA·22 K until it is gone', () => {
-    const ice = [{ mass_g: 1000, temperature_C: -1, food: foodHeat(water) }];
-    const found = warming(ice, -1, { ambient_C: 22, conductance_W_per_K: 0.4 }, 22);
+    const ice = [{ mass_g: grams(1000), temperature_C: celsius(-1), food: foodHeat(water) }];
+    const found = warming(ice, celsius(-1), { ambient_C: celsius(22), conductance_W_per_K: 0.4 }, 22);
     const melting_h = (333.43 + 2.1) / (3.6 * 0.4 * 22);
     const after_h = (4.19 / 1.44) * Math.log(22);
     expect(Math.abs(found.hoursToWithinOneDegree / (melting_h + after_h) - 1)).toBeLessThan(0.02);
   });
   it('never loses more hours than it takes, and more when it starts colder', () => {
-    const at = (start: number) => warming(litre, start, { ambient_C: 22, conductance_W_per_K: 0.4 }, 22);
+    const at = (start: number) =>
+      warming(litre, celsius(start), { ambient_C: celsius(22), conductance_W_per_K: 0.4 }, 22);
     expect(at(2).lost.high).toBeGreaterThan(at(10).lost.high);
     expect(at(2).lost.high).toBeLessThan(at(2).hoursToWithinOneDegree);
     expect(at(2).lost.low).toBeGreaterThan(0);
