@@ -51,7 +51,7 @@ export interface ClosedVessel {
  * @throws OutOfDomain outside those ranges
  * Accuracy: 3 % of the absolute pressure, as an upper bound.
  * Source: Weiss (1974); IUPAC atomic weights.
- * @example closedPressure({ contents_mL: 925, headspace_mL: 75, sugar_g_per_L: 8, closing_C: 22 }, 22).gauge_bar // 2.56
+ * @example closedPressure({ contents_mL: 925, headspace_mL: 75, sugar_g_per_L: 8, closing_C: 22 }, 22).gauge_bar // 2.35, units branded
  */
 export function closedPressure(vessel: ClosedVessel, temperature_C: Celsius): { volumes: number; gauge_bar: Bar } {
   const contents_L = within('contents_mL', vessel.contents_mL, Number.MIN_VALUE, Number.MAX_VALUE) / 1000;

@@ -22,7 +22,7 @@ const pureWater_C = -0.002;
  * @returns °C, below 0
  * Accuracy: 5 % for sugar solutions to 20 %; 0.5 °C for fruit.
  * Source: CRC Handbook (2021), concentrative properties of aqueous solutions.
- * @example freezingPoint_C({ water_g: 90, sugars_g: 10, sucrose_g: 10 }) // −0.63
+ * @example freezingPoint_C({ water_g: 90, sugars_g: 10, sucrose_g: 10 }) // −0.62
  */
 export function freezingPoint_C(food: FoodComposition): number {
   const sugars = knownSugars(food);
