@@ -43,7 +43,7 @@ function fillCautions({ headspace_mL, fillFraction }: JarFigures): Caution[] {
       ),
     ];
   }
-  if (1 - fillFraction >= frothRoom) return [];
+  if (1 - fillFraction >= frothRoom - 1e-9) return [];
   return [
     caution(
       'headspace-froth',

@@ -125,7 +125,7 @@ export const sugarStrength = z
       () => {
         const { brix } = sugarSolution(input, input.temperature_C);
         // A syrup may hold a little more than dissolves before it crystallises, not half a degree more.
-        within('brix', brix, 0, sucroseSaturation_brix(input.temperature_C) + 0.5);
+        within('brix', brix, 0, Number((sucroseSaturation_brix(input.temperature_C) + 0.5).toFixed(1)));
       },
       context,
       [member],

@@ -38,7 +38,7 @@ describe('ferment:convert', () => {
   it('takes one strength, at 20 °C unless said otherwise', () => {
     expect(input.parse({ sg: 1.04 })).toEqual({ sg: 1.04, temperature_C: 20 });
   });
-  it.each([{ sg: 0.998 }, { brix: 90 }, { sugar_g_per_L: -1 }, { brix: 10, sg: 1.04 }, {}])(
+  it.each([{ sg: 0.998 }, { brix: 90 }, { brix: 70 }, { sugar_g_per_L: -1 }, { brix: 10, sg: 1.04 }, {}])(
     'refuses %o',
     (strength) => {
       expect(input.safeParse(strength).success).toBe(false);

@@ -138,6 +138,8 @@ describe('the cautions of a jar', () => {
     expect(codes({ ...jar, base: { ...jar.base, volume_mL: 950 } })).toContain('overfull');
     expect(codes({ ...jar, base: { ...jar.base, volume_mL: 850 } })).toContain('headspace-froth');
     expect(codes(jar)).not.toContain('headspace-froth');
+    // Exactly a tenth left is enough.
+    expect(codes({ ...jar, base: { ...jar.base, volume_mL: 900 }, additions: [] })).not.toContain('headspace-froth');
   });
   it('caution alcohol past 0.5 % vol, and state the bound below it', () => {
     expect(codes(jar)).toContain('alcohol-line');
