@@ -7,8 +7,6 @@ interface ChartFrameProps {
   readonly scale: string;
   /** What the chart says, in one sentence. Comes first. */
   readonly sentence: string | null;
-  /** What kinds of marks are drawn. */
-  readonly legend: ReactNode;
   readonly colour: string;
   readonly children: ReactNode;
   /** The same figures as a table. */
@@ -16,7 +14,7 @@ interface ChartFrameProps {
 }
 
 /** Every chart stands in this frame: sentence, drawing, and its twin as a table. */
-export function ChartFrame({ title, scale, sentence, legend, colour, children, table }: ChartFrameProps) {
+export function ChartFrame({ title, scale, sentence, colour, children, table }: ChartFrameProps) {
   return (
     <figure className="chart" style={{ '--chart': colour }}>
       <figcaption>
@@ -27,7 +25,6 @@ export function ChartFrame({ title, scale, sentence, legend, colour, children, t
         {sentence === null ? null : <p className="chart-sentence">{sentence}</p>}
       </figcaption>
       <div className="chart-drawing">{children}</div>
-      <p className="chart-legend soft small">{legend}</p>
       <details>
         <summary>{title} as a table</summary>
         {table}

@@ -9,6 +9,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { attributeColour } from './attribute-colour.ts';
 import { ChartFrame } from './chart-frame.tsx';
@@ -41,7 +42,7 @@ function MeanDot({ colour, cx, cy, value }: MeanDotProps) {
         stroke="var(--linen)"
         strokeWidth={1.5}
       />
-      <text x={cx + 11} y={cy + 4.5} className="chart-mean-words">
+      <text x={cx + 10} y={cy - 8} className="chart-mean-words">
         {figureWords(value)}
       </text>
     </g>
@@ -112,7 +113,14 @@ function FactorDrawing({ data, axis, colour }: { data: FactorChartData; axis: st
           activeDot={false}
           isAnimationActive={false}
         >
-          <ErrorBar dataKey="interval" direction="y" width={5} strokeWidth={2} stroke={colour} />
+          <ErrorBar
+            dataKey="interval"
+            direction="y"
+            width={5}
+            strokeWidth={2}
+            stroke={colour}
+            isAnimationActive={false}
+          />
         </Line>
       </ComposedChart>
     </ResponsiveContainer>
@@ -125,15 +133,10 @@ export function FactorChart({ data, sentence, axis }: FactorChartProps) {
   const [low, high] = data.yDomain;
   return (
     <ChartFrame
-      title={data.attribute}
+      title={capital(data.attribute)}
       scale={`scored ${low} to ${high}`}
       sentence={sentence}
       colour={colour}
-      legend={
-        data.hasCurve
-          ? 'Dots: every score. Diamonds: means with 95 % interval. Line: trend with 95 % band.'
-          : 'Dots: every score. Diamonds: means with 95 % interval.'
-      }
       table={
         <DataTable
           caption={`${data.attribute}: mean and 95 % interval of each level`}

@@ -5,12 +5,18 @@ import type { Measures } from './use-measures.ts';
 
 // Trade words that several screens say.
 
-export const trialStateWords = {
+const trialStates = {
   planned: 'planned',
   fermenting: 'fermenting',
-  pulled: 'pulled, ready to taste',
+  pulled: 'pulled',
   closed: 'tasted and closed',
 } as const;
+
+/** How a trial stands: its state, and how often it was set before a panel. */
+export function trialStateWords({ state, tastings }: { state: keyof typeof trialStates; tastings: number }): string {
+  if (state === 'closed' || tastings === 0) return state === 'pulled' ? 'pulled, ready to taste' : trialStates[state];
+  return `${trialStates[state]}, ${counted(tastings, 'tasting')}`;
+}
 
 export const jarStateWords = {
   planned: 'planned',

@@ -1,6 +1,6 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
-import { counted } from '#renderer/format/words.ts';
+import { capital, counted } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx';
@@ -19,7 +19,7 @@ type Kitchen = ValueOf<'kitchen:open'>;
 function countsOf({ counts }: Kitchen): { name: string; value: string }[] {
   return Object.entries(countWords).flatMap(([table, [, many]]) => {
     const count = counts[table] ?? 0;
-    return count === 0 ? [] : [{ name: many, value: count.toLocaleString('en') }];
+    return count === 0 ? [] : [{ name: capital(many), value: count.toLocaleString('en') }];
   });
 }
 

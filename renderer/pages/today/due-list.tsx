@@ -19,6 +19,7 @@ function DueRow({ due, now }: { readonly due: DueJars; readonly now: number }) {
   const pull = useRequest('jars:pull', { done: () => words.pulled(labels) });
   const start = useRequest('jars:start', { done: () => words.started(labels) });
   const act = isPull ? pull : start;
+  const actWords = isPull ? words.pullButton(due.jars.length) : words.startButton(due.jars.length);
   return (
     <Row
       title={isPull ? words.pull(labels) : words.start(labels)}
@@ -30,9 +31,10 @@ function DueRow({ due, now }: { readonly due: DueJars; readonly now: number }) {
         <Button
           weight={due.when === 'later' ? 'plain' : 'main'}
           disabled={act.isPending}
+          aria-label={`${actWords}: ${labels}`}
           onClick={() => act.mutate({ jars: due.jars.map(({ id }) => id) })}
         >
-          {isPull ? words.pullButton(due.jars.length) : words.startButton(due.jars.length)}
+          {actWords}
         </Button>
       }
     />

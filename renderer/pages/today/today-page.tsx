@@ -25,7 +25,7 @@ function StandingTrial({ trial }: { readonly trial: Trial }) {
   const standing = trial.jarsWhole.filter(({ state }) => state === 'fermenting');
   if (standing.length === 0) return null;
   return (
-    <div className="section">
+    <div className="subsection">
       <div className="section-head">
         <h3>
           <Link href={`/trials/${trial.id}`}>{trial.question}</Link> <SampleMark when={trial.isSample} />

@@ -1,5 +1,6 @@
+import { ingredientName } from '#core/trial/formula.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
-import { additionWords, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
+import { additionWords, capital, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { calendarWords } from './words.ts';
@@ -14,13 +15,17 @@ export function HeldFacts({ trial, measures }: { readonly trial: Trial; readonly
     { name: 'Vessel', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
     { name: 'Calendar', value: calendarWords[trial.calendar] },
   ];
-  if (held.additions.length > 0)
-    facts.push({ name: 'Added', value: joined(held.additions.map((one) => additionWords(one, measures))) });
+  if (held.additions.length > 0) {
+    // Where the amount moves, the held grams are only the proportion.
+    const moved = trial.factor === 'amount';
+    const added = held.additions.map((one) => (moved ? ingredientName(one.ingredient) : additionWords(one, measures)));
+    facts.push({ name: 'Added', value: joined(added) });
+  }
   if (held.days !== null) facts.push({ name: 'Days', value: daysWords(held.days) });
   if (held.cover !== null) facts.push({ name: 'Cover', value: coverWords[held.cover] });
   if (held.temperature_C !== null) facts.push({ name: 'Temperature', value: measures.temperature(held.temperature_C) });
   for (const [name, value] of Object.entries(held.also)) {
-    facts.push({ name, value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });
+    facts.push({ name: capital(name), value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });
   }
   return <Facts facts={facts} />;
 }

@@ -3,6 +3,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { attributesInOrder } from '#renderer/charts/attribute-colour.ts';
 import { FactorChart } from '#renderer/charts/factor-chart.tsx';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
+import { FactorChartLegend } from '#renderer/charts/factor-chart-legend.tsx';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { axisWords, words } from './words.ts';
@@ -17,17 +18,21 @@ function FactorCharts({ findings, factor, levels }: ChartsProps) {
   if (findings.tastings === 0) return <p className="soft">{words.noTasting}</p>;
   const attributes = attributesInOrder([...new Set(findings.scores.map(({ attribute }) => attribute))]);
   if (attributes.length === 0) return <p className="soft">{words.noScores}</p>;
+  const charts = attributes.map((attribute) => factorChartData(findings, attribute, levels));
   return (
-    <div className="charts">
-      {attributes.map((attribute) => (
-        <FactorChart
-          key={attribute}
-          data={factorChartData(findings, attribute, levels)}
-          sentence={findings.sentences.find((one) => one.attribute === attribute)?.sentence ?? null}
-          axis={axisWords[factor]}
-        />
-      ))}
-    </div>
+    <>
+      <FactorChartLegend hasCurve={charts.some(({ hasCurve }) => hasCurve)} />
+      <div className="charts">
+        {charts.map((data) => (
+          <FactorChart
+            key={data.attribute}
+            data={data}
+            sentence={findings.sentences.find(({ attribute }) => attribute === data.attribute)?.sentence ?? null}
+            axis={axisWords[factor]}
+          />
+        ))}
+      </div>
+    </>
   );
 }
 

@@ -27,7 +27,7 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
           </>
         }
         title={trial.question}
-        lead={`${counted(trial.jars, 'jar')}, ${trialStateWords[trial.state]}`}
+        lead={`${counted(trial.jars, 'jar')}, ${trialStateWords(trial)}`}
       />
       <section className="section">
         <h2>{words.jars}</h2>

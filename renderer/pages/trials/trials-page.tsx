@@ -38,7 +38,7 @@ export function TrialsPage() {
                       <span>{counted(trial.jars, 'jar')}</span> <span>from {dateWords(trial.startsAt)}</span>
                     </>
                   }
-                  end={trialStateWords[trial.state]}
+                  end={trialStateWords(trial)}
                 />
               ))}
             </RowList>

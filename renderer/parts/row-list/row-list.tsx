@@ -33,8 +33,8 @@ export function Row({ title, to, marks, facts, end, actions }: RowProps) {
         </p>
         {facts === undefined ? null : <div className="row-facts">{facts}</div>}
       </div>
-      {end === undefined ? null : <div className="row-end figures">{end}</div>}
-      {actions === undefined ? null : <div className="button-row">{actions}</div>}
+      {end == null ? null : <div className="row-end figures">{end}</div>}
+      {actions == null ? null : <div className="button-row">{actions}</div>}
     </li>
   );
 }

@@ -1,6 +1,5 @@
 import type { FoodComposition } from '#core/ferment/food-composition.ts';
 import { jarVolume_mL } from '#core/ferment/jar-volume.ts';
-import { OutOfDomain } from '#core/out-of-domain.ts';
 import { type Addition, ingredientName } from '#core/trial/formula.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
@@ -27,16 +26,15 @@ export function compositionsOf(pantry: readonly PantryRow[]): CompositionOf {
   };
 }
 
-function room_mL(addition: Addition, compositionOf: CompositionOf): number | null {
-  const composition = compositionOf(addition.ingredient);
-  if (composition === null) return null;
-  try {
-    return jarVolume_mL(0, [{ mass_g: addition.mass_g, composition }]);
-  } catch (error) {
-    // A composition that can't be is as good as none for a drawing; the pantry is where it is refused.
-    if (error instanceof OutOfDomain) return null;
-    throw error;
-  }
+/** A row that sums to more than its own weight can't be; for a drawing it is as good as none. The pantry refuses it at its field. */
+function isPossible({ water_g, sugars_g, fibre_g, protein_g, fat_g, ash_g }: FoodComposition): boolean {
+  const parts = [water_g, sugars_g, fibre_g, protein_g, fat_g, ash_g].map((part) => part ?? 0);
+  return parts.every((part) => part >= 0) && parts.reduce((sum, part) => sum + part, 0) <= 101;
+}
+
+function room_mL({ ingredient, mass_g }: Addition, compositionOf: CompositionOf): number | null {
+  const composition = compositionOf(ingredient);
+  return composition === null || !isPossible(composition) ? null : jarVolume_mL(0, [{ mass_g, composition }]);
 }
 
 /**

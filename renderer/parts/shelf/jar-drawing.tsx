@@ -58,7 +58,7 @@ export function JarDrawing(props: JarDrawingProps) {
     pieces.map(({ mass_g }) => mass_g),
     [...label].reduce((sum, letter) => sum * 31 + letter.charCodeAt(0), 7),
   );
-  const tapeTop = Math.max(drawn.shoulder + 6, drawn.height * 0.36);
+  const tapeTop = drawn.shoulder + (drawn.height - drawn.shoulder) * 0.42;
   const bubbles = isBubbling ? [0.2, 0.42, 0.63, 0.8] : [];
   return (
     <svg

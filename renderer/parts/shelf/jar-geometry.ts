@@ -60,8 +60,6 @@ export function jarGeometry({ kind, capacity_mL, volume_mL, pieces_mL }: JarMeas
   const layer_mL = Math.min(volume_mL, pieces_mL * 2);
   const bottom =
     pieces_mL > 0 ? heightOfShare(profile, (Math.min(volume_mL, capacity_mL) - layer_mL) / capacity_mL) : top;
-  const neck = profile.points.at(-2)?.height ?? 1;
-  const shoulder = profile.points.at(-3)?.height ?? neck;
   return {
     width,
     height,
@@ -70,7 +68,7 @@ export function jarGeometry({ kind, capacity_mL, volume_mL, pieces_mL }: JarMeas
     pieces: bodyPath(profile, bottom, top, width, height),
     liquidTop: height * (1 - top),
     piecesBottom: height * (1 - bottom),
-    shoulder: height * (1 - shoulder),
+    shoulder: height * (1 - profile.shoulder),
     neckWidth: radiusAt(profile, 1) * width,
     fillFraction,
   };

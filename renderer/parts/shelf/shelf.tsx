@@ -8,10 +8,12 @@ export interface ShelfJar extends JarDrawingProps {
   readonly under: ReactNode;
 }
 
+const roomyUpTo = 7;
+
 /** Jars side by side on planks. Many jars take several planks; the page never scrolls sideways for them. */
 export function Shelf({ jars, label }: { readonly jars: readonly ShelfJar[]; readonly label: string }) {
   return (
-    <ul className="shelf" aria-label={label}>
+    <ul className={jars.length <= roomyUpTo ? 'shelf is-roomy' : 'shelf'} aria-label={label}>
       {jars.map(({ key, under, ...drawing }) => (
         <li key={key} className="shelf-place">
           <div className="shelf-jar">

@@ -11,26 +11,41 @@ export interface VesselProfile {
   readonly points: readonly ProfilePoint[];
   /** Height over greatest width. */
   readonly tallness: number;
+  /** Where the straight body ends. */
+  readonly shoulder: number;
 }
 
 const jar: VesselProfile = {
-  tallness: 1.42,
+  tallness: 1.45,
+  shoulder: 0.74,
   points: [
-    { height: 0, radius: 0.9 },
-    { height: 0.05, radius: 1 },
+    { height: 0, radius: 0.86 },
+    { height: 0.015, radius: 0.94 },
+    { height: 0.04, radius: 0.985 },
+    { height: 0.07, radius: 1 },
     { height: 0.74, radius: 1 },
-    { height: 0.86, radius: 0.8 },
-    { height: 1, radius: 0.78 },
+    { height: 0.79, radius: 0.97 },
+    { height: 0.83, radius: 0.91 },
+    { height: 0.86, radius: 0.84 },
+    { height: 0.89, radius: 0.8 },
+    { height: 0.92, radius: 0.79 },
+    { height: 1, radius: 0.79 },
   ],
 };
 
 const bottle: VesselProfile = {
   tallness: 2.7,
+  shoulder: 0.56,
   points: [
-    { height: 0, radius: 0.92 },
-    { height: 0.03, radius: 1 },
-    { height: 0.58, radius: 1 },
-    { height: 0.76, radius: 0.42 },
+    { height: 0, radius: 0.88 },
+    { height: 0.02, radius: 0.97 },
+    { height: 0.04, radius: 1 },
+    { height: 0.56, radius: 1 },
+    { height: 0.61, radius: 0.95 },
+    { height: 0.66, radius: 0.82 },
+    { height: 0.71, radius: 0.62 },
+    { height: 0.76, radius: 0.47 },
+    { height: 0.81, radius: 0.4 },
     { height: 1, radius: 0.36 },
   ],
 };
