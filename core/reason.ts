@@ -24,6 +24,11 @@ export const reasonCodes = [
   'scale-turned-round',
   'too-many-samples',
   'not-in-this-version',
+  'jar-overfull',
+  'vessel-open',
+  'too-few-readings',
+  'no-decline',
+  'target-not-reached',
 ] as const;
 
 export type ReasonCode = (typeof reasonCodes)[number];

@@ -4,6 +4,7 @@ import { openDeskLine } from '#hosts/desk-line.ts';
 import { carryDesk } from '#hosts/ipc/carry-desk.ts';
 import { answerAsk } from '#shell/answer-ask.ts';
 import { builtFiles } from '#shell/built-files.ts';
+import { shareDataFolder } from '#shell/data-folders.ts';
 import { failToStart, sayAndEnd } from '#shell/fail-to-start.ts';
 import { guardContents } from '#shell/guard-contents.ts';
 import { kitchenFile } from '#shell/kitchen-file.ts';
@@ -25,6 +26,7 @@ const files = builtFiles(import.meta.dirname);
 const launch = readLaunch(process.argv.slice(1), process.cwd());
 const isDevelopment = !app.isPackaged;
 
+shareDataFolder(app, process.platform, process.env);
 const memory = windowMemory(join(app.getPath('userData'), 'window.json'));
 const kitchens = kitchensOf({
   carrier: carryDesk(ipcMain),

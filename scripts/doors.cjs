@@ -3,6 +3,9 @@
 /** Pure numerical libraries that the core may use. Add to this list openly, with the reason in the commit. */
 const pureNumericalLibraries = ['@stdlib/'];
 
+/** A module of Node itself, as the checks write it: fs, worker_threads, fs/promises. */
+const builtin = '^(?!node_modules/|electron/|core/|shared/|renderer/|tests/|scripts/)(?!electron$)[a-z_]+(/[a-z]+)?$';
+
 const rooms = [
   {
     name: 'core',
@@ -25,7 +28,7 @@ const rooms = [
       '^shared/',
       '^node_modules/(better-sqlite3|@types/better-sqlite3)',
       '^node:',
-      '^[a-z_/]+$',
+      builtin,
     ],
     door: 'the store may import core, shared and better-sqlite3. Whoever needs the desk or Electron belongs in #desk/… or #shell/….',
   },
@@ -37,22 +40,23 @@ const rooms = [
       '^electron/store/',
       '^core/',
       '^shared/',
+      '^node_modules/zod',
       '^node_modules/papaparse',
       '^node_modules/@types/papaparse',
-      '^[a-z_/]+$',
+      builtin,
     ],
     door: 'the desk joins store (#store/…) and core (#core/…) and answers the contract (#shared/…). It never sees a window or a socket: that is #hosts/….',
   },
   {
     name: 'hosts',
     files: '^electron/hosts/(?!ipc/)',
-    may: ['^electron/hosts/(?!ipc/)', '^electron/desk/', '^shared/', '^node_modules/zod', '^[a-z_/]+$'],
+    may: ['^electron/hosts/(?!ipc/)', '^electron/desk/', '^shared/', '^node_modules/zod', builtin],
     door: 'a host carries requests to the desk (#desk/…) in the contract’s shapes (#shared/…). Only electron/hosts/ipc may import electron.',
   },
   {
     name: 'ipc host',
     files: '^electron/hosts/ipc/',
-    may: ['^electron/hosts/', '^electron/desk/', '^shared/', '^node_modules/electron', '^electron$', '^[a-z_/]+$'],
+    may: ['^electron/hosts/', '^electron/desk/', '^shared/', '^node_modules/electron', '^electron$', builtin],
     door: 'the ipc host carries requests between Electron and the desk (#desk/…); windows and menus are #shell/….',
   },
   {
@@ -64,7 +68,7 @@ const rooms = [
       '^shared/',
       '^node_modules/electron',
       '^electron$',
-      '^[a-z_/]+$',
+      builtin,
     ],
     door: 'the shell owns windows and menus and asks the desk through a host (#hosts/…), never the store or the core itself.',
   },
@@ -74,7 +78,8 @@ const rooms = [
     may: [
       '^renderer/',
       '^shared/',
-      '^core/(units|ferment|trial|recipe)/',
+      '^core/(units|ferment|trial|recipe|pantry)/',
+      '^core/[^/]+\\.ts$',
       '^node_modules/(react|react-dom|@types/react|@types/react-dom|@tanstack/react-query|wouter|recharts|zod|@fontsource-variable/.+|vite)/',
     ],
     door: 'the page may import React and its libraries, #shared/…, and of the core units, ferment, trial and recipe. Panel statistics are asked of the desk: use ask() from #renderer/app/ask.ts.',

@@ -15,8 +15,7 @@ function say(line) {
 }
 
 function lockHash() {
-  const hash = createHash('sha256');
-  for (const file of ['package.json', 'package-lock.json']) hash.update(readFileSync(join(root, file)));
+  const hash = createHash('sha256').update(readFileSync(join(root, 'package-lock.json')));
   return hash.update(`${process.platform} ${process.arch}`).digest('hex');
 }
 

@@ -1,4 +1,5 @@
 import { within } from '#core/out-of-domain.ts';
+import { type Millilitres, millilitres } from '#core/units/branded.ts';
 import type { FoodComposition } from './food-composition.ts';
 import { foodDensity_kg_per_m3 } from './food-density.ts';
 
@@ -22,10 +23,10 @@ export interface WeighedFood {
  * Source: Choi and Okos (1986), as in `foodDensity_kg_per_m3`.
  * @example jarVolume_mL(850, [{ mass_g: 75, composition: { water_g: 100, sugars_g: 0 } }]) // 925.3
  */
-export function jarVolume_mL(base_mL: number, additions: readonly WeighedFood[]): number {
+export function jarVolume_mL(base_mL: number, additions: readonly WeighedFood[]): Millilitres {
   let volume = within('base_mL', base_mL, 0, Number.MAX_VALUE);
   for (const { mass_g, composition } of additions) {
     volume += (1000 * within('mass_g', mass_g, 0, Number.MAX_VALUE)) / foodDensity_kg_per_m3(composition);
   }
-  return volume;
+  return millilitres(volume);
 }

@@ -23,7 +23,7 @@ export function studentisedTail(tail: (x: number) => number, q: number, df: numb
   if (!(df > 0)) throw new OutOfDomain('df', df, 'above 0');
   if (q === 0) return 1;
   if (df > endless) return tail(q);
-  const step = Math.min(0.15, 0.6 / Math.sqrt(2 * df));
+  const step = Math.min(0.125, 0.5 / Math.sqrt(2 * df));
   let weights = 0;
   let sum = 0;
   const add = (index: number): boolean => {

@@ -9,7 +9,7 @@ import { estimableTerms } from './mixed-model.ts';
 import { mostSamples, type Say, sayAboutModel } from './model-reasons.ts';
 import { pairComparisons } from './pair-comparisons.ts';
 import type { AttributeAnalysis, PanelInput, RankTest, TasterForm } from './panel-analysis.ts';
-import type { PanelContext } from './panel-context.ts';
+import { dunnettOf, rangeOf } from './prepared-distributions.ts';
 import { rankBlocks } from './rank-blocks.ts';
 import { sampleMeans } from './sample-means.ts';
 import type { AttributeColumns } from './score-columns.ts';
@@ -40,13 +40,11 @@ function rankTest(columns: AttributeColumns, blocks: number[][], say: Say): Rank
  *
  * @param columns its scores
  * @param input the request, for control, levels and alpha
- * @param context distributions shared between attributes
  * @param place index of the attribute and of its first taster in the answer, for the reasons' paths
  */
 export function analyseAttribute(
   columns: AttributeColumns,
   input: PanelInput,
-  context: PanelContext,
   place: { readonly attribute: number; readonly firstTaster: number },
 ): { readonly analysis: AttributeAnalysis; readonly forms: TasterForm[] } {
   const alpha = input.alpha ?? 0.05;
@@ -61,7 +59,7 @@ export function analyseAttribute(
   if (columns.offScale > 0) say(['scores'], 'off-scale', `${columns.offScale} left out: scores within the scale`);
   sayAboutModel(columns, fit, terms, say);
   const comparable = fit !== null && columns.samples >= 2;
-  const pairs = comparable ? pairComparisons(fit.model, fit.spread, context.rangeOf(names.length), alpha) : null;
+  const pairs = comparable ? pairComparisons(fit.model, fit.spread, rangeOf(names.length), alpha) : null;
   const means = sampleMeans(names, cells, fit, pairs, alpha);
   for (const sample of columns.untasted) {
     say(['means', means.length], 'sample-untasted', `a score of ${sample}`);
@@ -71,7 +69,7 @@ export function analyseAttribute(
   const control = input.control === undefined ? -1 : names.indexOf(input.control);
   if (control < 0) say(['versusControl'], 'no-control', 'a control among the samples tasted');
   const versus =
-    comparable && control >= 0 ? controlComparisons(fit.model, fit.spread, control, context.dunnettOf, alpha) : null;
+    comparable && control >= 0 ? controlComparisons(fit.model, fit.spread, control, dunnettOf, alpha) : null;
 
   const ranks = rankTest(columns, rankBlocks(cells, [...names.keys()]), say);
 

@@ -1,6 +1,5 @@
 import { analyseAttribute } from './analyse-attribute.ts';
 import type { PanelAnalysis, PanelInput } from './panel-analysis.ts';
-import { panelContext } from './panel-context.ts';
 import { attributeColumns } from './score-columns.ts';
 
 /**
@@ -18,11 +17,10 @@ import { attributeColumns } from './score-columns.ts';
  * @example analysePanel({ scores }).attributes[0]?.test?.p
  */
 export function analysePanel(input: PanelInput): PanelAnalysis {
-  const context = panelContext();
   const answer: PanelAnalysis = { attributes: [], tasters: [] };
   for (const columns of attributeColumns(input)) {
     const place = { attribute: answer.attributes.length, firstTaster: answer.tasters.length };
-    const { analysis, forms } = analyseAttribute(columns, input, context, place);
+    const { analysis, forms } = analyseAttribute(columns, input, place);
     answer.attributes.push(analysis);
     answer.tasters.push(...forms);
   }

@@ -11,14 +11,17 @@ export interface Information {
   readonly bb: Float64Array;
 }
 
-/** Zeros for so many samples. */
-export function emptyInformation(samples: number): Information {
-  const zeros = () => new Float64Array(samples * samples);
-  return { m: zeros(), a: zeros(), b: zeros(), aa: zeros(), ab: zeros(), bb: zeros() };
-}
-
 /** Which derivatives are wanted besides the values: none, those by θa, or those by both ratios. */
 export type Derivatives = 'none' | 'taster' | 'both';
+
+/** Zeros for so many samples; derivatives that are not wanted share one matrix. */
+export function emptyInformation(samples: number, derivatives: Derivatives): Information {
+  const zeros = () => new Float64Array(samples * samples);
+  const idle = zeros();
+  const byA = derivatives === 'none' ? () => idle : zeros;
+  const byB = derivatives === 'both' ? zeros : () => idle;
+  return { m: zeros(), a: byA(), aa: byA(), b: byB(), ab: byB(), bb: byB() };
+}
 
 /**
  * Adds what the tasters of one pattern tell about the samples, in the lower triangles only; `mirror` fills the upper ones.
@@ -75,7 +78,7 @@ export function addInformation(
 
 /** Copies the lower triangles to the upper ones. */
 export function mirror(information: Information, samples: number): void {
-  for (const matrix of Object.values(information) as Float64Array[]) {
+  for (const matrix of new Set<Float64Array>(Object.values(information))) {
     for (let row = 0; row < samples; row += 1) {
       for (let column = 0; column < row; column += 1) {
         matrix[column * samples + row] = matrix[row * samples + column] as number;

@@ -44,28 +44,32 @@ function oneTaster(doubled: readonly number[]): OneTaster {
 
 /** More samples, or a longer convolution, than this go by the normal limit. */
 const mostSamples = 8;
-const mostSteps = 3_000_000;
+const mostSteps = 800_000;
 
 function exactTail(blocks: readonly (readonly number[])[], seen: number): number | null {
-  if ((blocks[0]?.length ?? 0) > mostSamples) return null;
+  const k = blocks[0]?.length ?? 0;
+  if (k > mostSamples) return null;
+  const sorted = blocks.map((block) => block.map((rank) => 2 * rank).sort((a, b) => a - b));
+  // Without shared ranks only every second value can come about.
+  const unit = sorted.every((block) => block.every((rank) => rank % 2 === 0)) ? 2 : 1;
+  const width = sorted[0]?.reduce((sum, rank, place) => sum + rank * (2 * place + 1 - k), 0) ?? 0;
+  if ((blocks.length * (blocks.length + 1) * (width / unit) ** 2) / 2 > mostSteps) return null;
   let chances = Float64Array.of(1);
-  let steps = 0;
   let least = 0;
-  for (const block of blocks) {
-    const one = oneTaster(block.map((rank) => 2 * rank).sort((a, b) => a - b));
-    steps += chances.length * one.distances.length;
-    if (steps > mostSteps) return null;
-    const next = new Float64Array(chances.length + (one.distances.at(-1)?.[0] ?? 0));
+  for (const block of sorted) {
+    const one = oneTaster(block);
+    const next = new Float64Array(chances.length + (one.distances.at(-1)?.[0] ?? 0) / unit);
     for (const [distance, part] of one.distances) {
+      const shift = distance / unit;
       for (let sum = 0; sum < chances.length; sum += 1) {
-        next[sum + distance] = (next[sum + distance] as number) + part * (chances[sum] as number);
+        next[sum + shift] = (next[sum + shift] as number) + part * (chances[sum] as number);
       }
     }
     chances = next;
     least += one.least;
   }
   let tail = 0;
-  for (let sum = chances.length - 1; sum >= Math.max(0, seen - least); sum -= 1) tail += chances[sum] as number;
+  for (let sum = chances.length - 1; least + sum * unit >= seen && sum >= 0; sum -= 1) tail += chances[sum] as number;
   return Math.min(1, tail);
 }
 

@@ -66,7 +66,7 @@ export function restrictedLikelihood(
   const { cells, patterns, design, residualDf } = data;
   const samples = cells.samples;
   const size = design.columns;
-  const information = emptyInformation(samples);
+  const information = emptyInformation(samples, derivatives);
   const right = new Float64Array(samples);
   const all = patterns.map((pattern) => patternWeights(pattern, a, b));
   let log = 0;
@@ -100,9 +100,13 @@ export function restrictedLikelihood(
   if (derivatives === 'none') return { ...at, derivatives: null };
 
   const inverse = choleskyInverse(factor, size);
-  const [mA, mB, mAA, mAB, mBB] = [information.a, information.b, information.aa, information.ab, information.bb].map(
-    (matrix) => reduceMatrix(design, matrix),
-  ) as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array];
+  const idle = new Float64Array(size * size);
+  const reduceB = (matrix: Float64Array) => (derivatives === 'both' ? reduceMatrix(design, matrix) : idle);
+  const mA = reduceMatrix(design, information.a);
+  const mAA = reduceMatrix(design, information.aa);
+  const mB = reduceB(information.b);
+  const mAB = reduceB(information.ab);
+  const mBB = reduceB(information.bb);
   const cA = matrixProduct(inverse, mA, size);
   const cB = matrixProduct(inverse, mB, size);
   const tA = reduceVector(design, squares.towardsA);

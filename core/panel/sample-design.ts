@@ -28,20 +28,18 @@ export function polynomialMeans(levels: Float64Array, degree: number): SampleDes
 export function reduceMatrix(design: SampleDesign, matrix: Float64Array): Float64Array {
   if (design.identity) return matrix;
   const { samples, columns, rows } = design;
-  const half = new Float64Array(samples * columns);
-  for (let i = 0; i < samples; i += 1) {
-    for (let j = 0; j < samples; j += 1) {
-      const value = matrix[i * samples + j] ?? 0;
-      for (let k = 0; k < columns; k += 1)
-        half[i * columns + k] = (half[i * columns + k] ?? 0) + value * (rows[j * columns + k] ?? 0);
-    }
-  }
   const reduced = new Float64Array(columns * columns);
+  const half = new Float64Array(columns);
   for (let i = 0; i < samples; i += 1) {
+    half.fill(0);
+    for (let j = 0; j < samples; j += 1) {
+      const value = matrix[i * samples + j] as number;
+      for (let k = 0; k < columns; k += 1) half[k] = (half[k] as number) + value * (rows[j * columns + k] as number);
+    }
     for (let k = 0; k < columns; k += 1) {
+      const weight = rows[i * columns + k] as number;
       for (let l = 0; l < columns; l += 1) {
-        reduced[k * columns + l] =
-          (reduced[k * columns + l] ?? 0) + (rows[i * columns + k] ?? 0) * (half[i * columns + l] ?? 0);
+        reduced[k * columns + l] = (reduced[k * columns + l] as number) + weight * (half[l] as number);
       }
     }
   }

@@ -3,7 +3,10 @@ import { pantryTable } from './pantry-table.ts';
 
 const byName = new Map<string, PantryIngredient>();
 for (const ingredient of pantryTable) {
-  for (const name of [ingredient.name, ...ingredient.aliases]) byName.set(plain(name), ingredient);
+  for (const name of [ingredient.name, ...ingredient.aliases]) {
+    byName.set(name, ingredient);
+    byName.set(plain(name), ingredient);
+  }
 }
 
 /**
@@ -15,6 +18,8 @@ for (const ingredient of pantryTable) {
  * @example findIngredient('Strawberries, frozen, unsweetened')?.name // 'strawberries, frozen'
  */
 export function findIngredient(name: string): PantryIngredient | undefined {
+  const exact = byName.get(name);
+  if (exact) return exact;
   const asked = plain(name);
   return (
     byName.get(asked) ??

@@ -1936,7 +1936,7 @@ export const pantryTable: readonly PantryIngredient[] = [
       fat_g: 0.11,
       ash_g: 0.38,
     },
-    measures: [{ unit: 'cup', form: 'sliced', mass_g: 52 }],
+    measures: [{ unit: 'cup', form: 'sliced', mass_g: 104 }],
     allergens: [],
     freezingPoint_C: null,
     source: fromMemory,

@@ -9,6 +9,7 @@ export interface JarVolume {
 }
 export type JarVolumeOf = (base_mL: number, additions: Formula['additions']) => JarVolume;
 
+const shortestTrial_days = 1 / 24;
 const longestTrial_days = 365;
 const mostJars = 96;
 
@@ -22,8 +23,8 @@ function dayProblems(plan: PlanInput, formulas: readonly (Formula | null)[]): Pl
     if (formula === null) return;
     const path = plan.factor === 'days' ? ['levels', position, 'value'] : ['held', 'days'];
     const name = plan.levels[position]?.name ?? '';
-    if (!(formula.days > 0)) {
-      const message = `“${name}” would be pulled before it starts (${formula.days} days). Give it more than 0 days; for the plain base, taste a jar that was never filled with fruit.`;
+    if (!(formula.days >= shortestTrial_days)) {
+      const message = `“${name}” would be pulled before it starts (${formula.days} days). Give it an hour or more; for the plain base, taste a jar that was never filled with fruit.`;
       problems.push({ code: 'pull-before-start', message, path });
     } else if (formula.days > longestTrial_days) {
       const message = `“${name}” would stand ${formula.days} days; a trial may last up to ${longestTrial_days}.`;

@@ -1,11 +1,12 @@
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import type { PantryIngredient, PantryMeasure } from '#core/pantry/pantry-ingredient.ts';
+import { type Grams, grams } from './branded.ts';
 import { type Parsed, parseQuantity, type Quantity, type QuantityProblem } from './parse-quantity.ts';
 import { usMeasure_mL } from './unit-table.ts';
 
 /** An amount of an ingredient in grams, and how it was arrived at. */
 export interface KitchenAmount {
-  readonly mass_g: number;
+  readonly mass_g: Grams;
   /** The measure of the food table that was used; `null` when the amount was written as a mass. */
   readonly measure: PantryMeasure | null;
 }
@@ -49,7 +50,7 @@ export function kitchenAmount(text: string, ingredient: string | PantryIngredien
   const quantity = parseQuantity(text);
   if (!quantity.ok) return quantity;
   if (quantity.value.unit.dimension === 'mass') {
-    return { ok: true, value: { mass_g: quantity.value.stored, measure: null } };
+    return { ok: true, value: { mass_g: grams(quantity.value.stored), measure: null } };
   }
   const known = typeof ingredient === 'string' ? findIngredient(ingredient) : ingredient;
   if (!known) {
@@ -90,7 +91,7 @@ function byMeasure(quantity: Quantity, known: PantryIngredient): Parsed<KitchenA
       : refused('form-unknown', `No weight is known for ${known.name} "${said}"; known: ${offered}.`);
   }
   const perUnit = counted ? quantity.stored : quantity.stored / (measureVolume_mL[chosen.unit] ?? Number.NaN);
-  return { ok: true, value: { mass_g: perUnit * chosen.mass_g, measure: chosen } };
+  return { ok: true, value: { mass_g: grams(perUnit * chosen.mass_g), measure: chosen } };
 }
 
 function oneForm(measures: readonly PantryMeasure[]): boolean {

@@ -42,8 +42,7 @@ function decodedOnce(text: string): string | null {
  * Finds the file of the built page that an address means, and never one outside the page's folder.
  *
  * Method: the path is cut at its slashes, each part is percent-decoded exactly once and must be a plain name; the
- * result must still lie inside `root`. `/`, and a path whose last part has no extension (`/trials` is a screen, which
- * the page draws itself), mean `index.html`. Only the kinds of file that a build makes are known.
+ * result must still lie inside `root`. `/` means `index.html`. Only the kinds of file that a build makes are known.
  * Leaves out whether the file exists, and symbolic links inside `root` (a build makes none).
  *
  * @param root folder of the built page
@@ -53,14 +52,13 @@ function decodedOnce(text: string): string | null {
  */
 export function pageFile(root: string, urlPath: string): PageFile | null {
   if (!urlPath.startsWith('/')) return null;
-  const encoded = urlPath === '/' ? [] : urlPath.slice(1).split('/');
+  const encoded = urlPath === '/' ? ['index.html'] : urlPath.slice(1).split('/');
   const names: string[] = [];
   for (const part of encoded) {
     const name = decodedOnce(part);
     if (name === null || !isPlainName(name)) return null;
     names.push(name);
   }
-  if (extname(names.at(-1) ?? '') === '') names.splice(0, names.length, 'index.html');
   const folder = resolve(root);
   const path = resolve(folder, ...names);
   const type = types[extname(path).toLowerCase()];

@@ -1,7 +1,7 @@
 import type { App } from 'electron';
 
 /** A desk deep in a computation is not waited for longer: what it has not committed is not in the kitchen. */
-const patience_ms = 5000;
+const patience_ms = 10_000;
 
 /**
  * Holds the program's end back until every desk has closed its kitchen.

@@ -2,7 +2,7 @@
 export const screens = [
   { name: 'Today', act: 'go:/' },
   { name: 'Trials', act: 'go:/trials' },
-  { name: 'House recipes', act: 'go:/recipes' },
+  { name: 'House recipes', act: 'go:/house-recipes' },
   { name: 'Bases', act: 'go:/bases' },
   { name: 'Pantry', act: 'go:/pantry' },
   { name: 'Tasters', act: 'go:/tasters' },

@@ -48,7 +48,7 @@ export async function backupKitchen(kitchen: Kitchen, to?: string): Promise<Back
     assertWhole(unfinished);
     renameSync(unfinished, file);
   } catch (error) {
-    rmSync(unfinished, { force: true });
+    if (existsSync(unfinished)) rmSync(unfinished);
     const failure = sqliteFailure(error);
     if (failure instanceof Failure) throw failure;
     throw new Failure(

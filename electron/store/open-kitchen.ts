@@ -65,10 +65,7 @@ function connect(file: string, readOnly: boolean, patience_ms: number): Sqlite {
   try {
     db.pragma('trusted_schema = OFF');
     db.pragma('foreign_keys = ON');
-    if (!readOnly) {
-      db.pragma('journal_mode = WAL');
-      db.pragma('synchronous = FULL');
-    }
+    db.pragma('synchronous = FULL');
     db.pragma('schema_version', { simple: true });
     return db;
   } catch (error) {
@@ -147,6 +144,8 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
   const db = translatingSqlite(() => connect(file, readOnly, options.patience_ms ?? 3000));
   try {
     const schema = schemaOf(db, newest);
+    // Only now: turning to WAL writes into the file, and a stranger's file stays as it is.
+    if (!readOnly) db.pragma('journal_mode = WAL');
     if (schema < newest) {
       if (readOnly) {
         throw new Failure(

@@ -110,6 +110,33 @@ export const panelRequests = {
     panelAnalysis,
     { long: true },
   ),
+  /** Whether a triangle, duo-trio or paired test found a difference, and how large it is. */
+  'panel:discriminate': reads(
+    z
+      .strictObject({
+        method: z.enum(['triangle', 'duo-trio', 'paired', 'paired-two-sided']),
+        correct: z.int().min(0).max(1_000_000),
+        trials: z.int().min(1).max(1_000_000),
+        alpha: z.number().gt(0).lt(1).default(0.05),
+      })
+      .refine(({ correct, trials }) => correct <= trials, {
+        message: 'there cannot be more correct answers than trials',
+        path: ['correct'],
+      })
+      .refine(({ method, correct, trials }) => method !== 'paired-two-sided' || 2 * correct >= trials, {
+        message: 'two-sided: give the count of the sample chosen more often',
+        path: ['correct'],
+      }),
+    z.strictObject({
+      p: finite,
+      minimumCorrect: z.int().nullable(),
+      significant: z.boolean(),
+      dPrime: finite.nullable(),
+      dPrimeLow: finite.nullable(),
+      dPrimeHigh: finite.nullable(),
+      reasons: z.array(reason),
+    }),
+  ),
   /** Serving orders, blind codes and what the panel will be able to see. */
   'panel:design': reads(
     z.strictObject({

@@ -18,7 +18,6 @@ const level = z.strictObject({
 });
 
 const alsoHeld = z.union([z.string().trim().max(400), z.number(), z.boolean()]);
-const heldNames = ['additions', 'days', 'cover', 'temperature_C', 'also'];
 
 /** Members that the contract does not name are kept as "also held equal", in the maker's own words. */
 export const held = z
@@ -29,22 +28,17 @@ export const held = z
     temperature_C: temperature_C.optional(),
     also: z.record(name, alsoHeld).optional(),
   })
-  .catchall(alsoHeld)
-  .refine((all) => Object.keys(all).length <= 60, 'at most 60 things can be held')
-  .transform(({ additions: kept, days, cover: covered, temperature_C: warmth, also, ...rest }) => ({
-    additions: kept,
-    days,
-    cover: covered,
-    temperature_C: warmth,
-    also: {
-      ...also,
-      ...Object.fromEntries(
-        Object.entries(rest).filter(
-          (entry): entry is [string, string | number | boolean] => !heldNames.includes(entry[0]),
-        ),
-      ),
-    },
-  }));
+  .catchall(z.unknown())
+  .transform(({ additions: kept, days, cover: covered, temperature_C: warmth, also, ...rest }, context) => {
+    const written = z.record(name, alsoHeld).safeParse(rest);
+    for (const { path } of written.error?.issues ?? []) {
+      context.addIssue({ code: 'custom', message: 'must be words, a number, or true or false', path: [...path] });
+    }
+    const whole = { ...also, ...written.data };
+    if (Object.keys(whole).length > 40)
+      context.addIssue({ code: 'custom', message: 'at most 40 more things can be held' });
+    return { additions: kept, days, cover: covered, temperature_C: warmth, also: whole };
+  });
 
 const planMembers = {
   question: z.string().trim().min(1).max(400),

@@ -6,11 +6,10 @@ import { pageFile } from '#hosts/page-files.ts';
 const root = resolve('/opt/page');
 
 describe('pageFile', () => {
-  test('finds the start page under / and under every screen’s own path', () => {
+  test('finds the start page under /, and under its own name', () => {
     const start = { path: resolve(root, 'index.html'), type: 'text/html; charset=utf-8' };
     expect(pageFile(root, '/')).toEqual(start);
-    expect(pageFile(root, '/trials')).toEqual(start);
-    expect(pageFile(root, '/trials/0198c1/findings')).toEqual(start);
+    expect(pageFile(root, '/index.html')).toEqual(start);
   });
 
   // Types: WHATWG MIME Sniffing (JavaScript is text/javascript) and RFC 8081 (font/woff2).
@@ -50,6 +49,7 @@ describe('pageFile', () => {
     ['/run.exe', 'a program'],
     ['/index.html?x', 'a query'],
     ['/../trials', 'a step upwards without an extension'],
+    ['/assets', 'a folder'],
   ])('%s is refused: %s', (address) => {
     expect(pageFile(root, address)).toBeNull();
   });

@@ -162,7 +162,9 @@ export function fillWithSample(kitchen: Kitchen, watch: Watch): number {
     });
     watch.progress(5, 5);
     return (
-      writer.one<{ n: number }>('SELECT count(*) AS n FROM changes WHERE step_id = (SELECT max(id) FROM steps)')?.n ?? 0
+      writer.one<{ n: number }>(
+        'SELECT count(DISTINCT row_id) AS n FROM changes WHERE step_id = (SELECT max(id) FROM steps)',
+      )?.n ?? 0
     );
   });
 }

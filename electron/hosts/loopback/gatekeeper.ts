@@ -27,7 +27,7 @@ export function refusal(request: IncomingMessage, port: number): Refusal {
   const isOwn = origin !== undefined && hosts.some((own) => origin === `http://${own}`);
   if (origin !== undefined && !isOwn) return 403;
   const site = request.headers['sec-fetch-site'];
-  const path = (request.url ?? '').split('?')[0] ?? '';
+  const path = pathOf(request);
   const door = Object.hasOwn(doors, path) ? doors[path] : undefined;
   // Opening the address from elsewhere is a navigation to the page, never a request to a door.
   if (door !== undefined && site !== undefined && site !== 'same-origin') return 403;
@@ -37,6 +37,11 @@ export function refusal(request: IncomingMessage, port: number): Refusal {
     if (request.headers['content-type'] !== 'application/json') return 415;
   }
   return null;
+}
+
+/** The path as it came, still encoded, without its query. */
+export function pathOf(request: IncomingMessage): string {
+  return (request.url ?? '').split('?')[0] ?? '';
 }
 
 /** The key that a request brings. */

@@ -9,7 +9,7 @@ import { pagePolicy } from '../page-policy.ts';
 import { readJson } from '../read-json.ts';
 import { accessFor } from './access.ts';
 import { eventStreams } from './event-streams.ts';
-import { keyOf, refusal } from './gatekeeper.ts';
+import { keyOf, pathOf, refusal } from './gatekeeper.ts';
 
 export interface LoopbackOptions {
   readonly line: DeskLine;
@@ -20,6 +20,8 @@ export interface LoopbackOptions {
   /** Called when the last window has been gone for `grace_ms`. */
   readonly onDeserted?: () => void;
   readonly grace_ms?: number;
+  /** Called once, when a page has had its first answer. */
+  readonly onReady?: () => void;
 }
 
 export interface Loopback {
@@ -58,7 +60,7 @@ async function answer(
   options: LoopbackOptions,
   door: Doors,
 ): Promise<void> {
-  const path = new URL(request.url ?? '/', 'http://127.0.0.1').pathname;
+  const path = pathOf(request);
   if (path === '/key') {
     const asked = keyMessage.safeParse(await readJson(request, 4096));
     const key = asked.success ? door.access.trade(asked.data.ticket) : null;
@@ -94,7 +96,9 @@ async function answer(
     return;
   }
   const { ask, name, input } = message.data satisfies Omit<AskMessage, 'input'> & { input?: unknown };
-  send(response, 200, await options.line.ask({ ask, name, input }));
+  const envelope = await options.line.ask({ ask, name, input });
+  response.once('finish', door.firstAnswer);
+  send(response, 200, envelope);
 }
 
 function sendFile(response: ServerResponse, root: string, path: string): void {
@@ -112,6 +116,7 @@ function sendFile(response: ServerResponse, root: string, path: string): void {
 }
 
 interface Doors {
+  readonly firstAnswer: () => void;
   readonly access: ReturnType<typeof accessFor>;
   readonly streams: ReturnType<typeof eventStreams>;
 }
@@ -122,7 +127,12 @@ export async function startLoopback(options: LoopbackOptions): Promise<Loopback>
     grace_ms: options.grace_ms ?? 5000,
     onDeserted: options.onDeserted ?? (() => {}),
   });
-  const door: Doors = { access: accessFor(Date.now), streams };
+  let isReady = false;
+  const firstAnswer = (): void => {
+    if (!isReady) options.onReady?.();
+    isReady = true;
+  };
+  const door: Doors = { access: accessFor(Date.now), streams, firstAnswer };
   let port = options.port;
   const server = createServer({ requestTimeout: 120_000, maxHeaderSize: 16_384 }, (request, response) => {
     const status = refusal(request, port);

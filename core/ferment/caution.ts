@@ -1,0 +1,40 @@
+/** Every caution the program can give. */
+export const cautionCodes = [
+  'vessel-unrated',
+  'pressure-above-rating',
+  'pressure-sparkling',
+  'pressure-glass-limit',
+  'overfull',
+  'headspace-froth',
+  'mould',
+  'cold-start',
+  'alcohol-line',
+  'alcohol-bound',
+  'alcohol-unknown',
+  'sugar-at-closing',
+  'preserved-juice',
+  'honey-infants',
+  'allergens',
+  'live-drink',
+  'ph-measure',
+  'ph-high',
+  'ph-rising',
+  'ph-guidance',
+  'chlorinated-water',
+  'selling',
+] as const;
+export type CautionCode = (typeof cautionCodes)[number];
+
+/** A usual caution, in plain words, with what it rests on. It never says that something is safe. */
+export interface Caution {
+  readonly code: CautionCode;
+  readonly message: string;
+  /** The document behind it, or "common practice, no source". */
+  readonly basis: string;
+}
+
+export const commonPractice = 'Common practice, no source';
+
+export function caution(code: CautionCode, message: string, basis: string): Caution {
+  return { code, message, basis };
+}

@@ -1,0 +1,145 @@
+import { alcoholLine_pctVol } from './alcohol.ts';
+import { type Caution, caution, commonPractice } from './caution.ts';
+import type { JarFigures } from './jar-figures.ts';
+import type { JarInput } from './jar-input.ts';
+import { pressureCautions } from './pressure-cautions.ts';
+import type { ResolvedAddition } from './resolve-addition.ts';
+
+/** Room for froth and rising fruit, as a share of the vessel. Common practice, no source. */
+const frothRoom = 0.1;
+const alcoholBasis =
+  'US TTB, 27 CFR parts 16 and 25: 0.5 % vol at any time, also after bottling; your country may differ';
+
+/** The cautions of one jar, the gravest first. */
+export function jarCautions(input: JarInput, additions: readonly ResolvedAddition[], sheet: JarFigures): Caution[] {
+  return [
+    ...pressureCautions(input.vessel, sheet.carbonation?.gauge_bar ?? null),
+    ...fillCautions(sheet),
+    ...alcoholCautions(sheet),
+    ...closingCautions(input, sheet),
+    ...coldCautions(sheet),
+    ...ingredientCautions(additions),
+    caution(
+      'ph-measure',
+      'How sour it gets cannot be worked out beforehand: measure the pH. Above 4.6, or rising, is a warning.',
+      '21 CFR 114.3 (acid foods)',
+    ),
+    caution(
+      'live-drink',
+      'A live drink with a little alcohol: whoever avoids alcohol, is pregnant or has weak immunity should ask a clinician first.',
+      commonPractice,
+    ),
+  ];
+}
+
+function fillCautions({ headspace_mL, fillFraction }: JarFigures): Caution[] {
+  if (headspace_mL < 0) {
+    const over = Math.ceil(-headspace_mL);
+    return [
+      caution(
+        'overfull',
+        `${over} mL more than the jar holds: it will run over. Pour in less base.`,
+        'Volume from composition (Choi and Okos 1986)',
+      ),
+    ];
+  }
+  if (1 - fillFraction >= frothRoom - 1e-9) return [];
+  return [
+    caution(
+      'headspace-froth',
+      'Little room left: froth and rising fruit may lift the lid or run over. Leave about a tenth of the jar.',
+      commonPractice,
+    ),
+  ];
+}
+
+function alcoholCautions({ alcohol }: JarFigures): Caution[] {
+  const most = alcohol.ifAllSugar_pctVol;
+  const truth = 'It is a bound only as far as the base’s own sugar and alcohol are true.';
+  if (most === null) {
+    return [caution('alcohol-unknown', 'Without the fruit’s sugar the alcohol cannot be bounded.', alcoholBasis)];
+  }
+  if (most < alcoholLine_pctVol) {
+    return [caution('alcohol-bound', `All its sugar would make ${most.toFixed(2)} % vol. ${truth}`, alcoholBasis)];
+  }
+  return [
+    caution(
+      'alcohol-line',
+      `Could pass 0.5 % vol: all its sugar would make ${most.toFixed(1)} % vol. ${truth} Chilling slows it, it does not stop it.`,
+      alcoholBasis,
+    ),
+  ];
+}
+
+function closingCautions(input: JarInput, { sugar }: JarFigures): Caution[] {
+  const closing = input.sealedWithSugar_g_per_L;
+  const total = sugar.total_g_per_L;
+  if (closing === undefined || total === null || closing <= total * 1.05 + 1) return [];
+  return [
+    caution(
+      'sugar-at-closing',
+      `${closing} g/L at closing is more than the ${total.toFixed(0)} g/L this jar starts with: one of the two is off.`,
+      'The sugar balance of this sheet',
+    ),
+  ];
+}
+
+function coldCautions({ thaw }: JarFigures): Caution[] {
+  if (thaw === null) return [];
+  const { low, high } = thaw.lostEquivalentHours;
+  return [
+    caution(
+      'cold-start',
+      `The frozen fruit costs about ${low.toFixed(1)} to ${high.toFixed(1)} h of a start at 22 °C; anything slower than that is not temperature.`,
+      'Heat balance, Newton’s law, yeast’s temperature response (Salvadó et al. 2011)',
+    ),
+  ];
+}
+
+function ingredientCautions(additions: readonly ResolvedAddition[]): Caution[] {
+  const present = additions.filter((one) => one.mass_g > 0);
+  const found: Caution[] = [];
+  if (present.some((one) => one.state !== 'liquid' && one.category !== 'sweetener')) {
+    found.push(
+      caution(
+        'mould',
+        'Fruit that floats dry grows mould. Push it under daily; if it is fuzzy or coloured, throw the whole jar away.',
+        commonPractice,
+      ),
+    );
+  }
+  const juices = present.filter((one) => one.state === 'liquid' && (one.category === 'juice' || one.category === null));
+  if (juices.length > 0) {
+    found.push(
+      caution(
+        'preserved-juice',
+        `Read the label of ${named(juices)}: sorbate or benzoate stops yeast.`,
+        commonPractice,
+      ),
+    );
+  }
+  if (present.some((one) => /\bhoney\b/i.test(one.name))) {
+    found.push(
+      caution(
+        'honey-infants',
+        'Holds honey: not for infants under one year (infant botulism).',
+        'Usual advice of health authorities (US CDC), from memory',
+      ),
+    );
+  }
+  const allergens = [...new Set(present.flatMap((one) => one.allergens))];
+  if (allergens.length > 0) {
+    found.push(
+      caution(
+        'allergens',
+        `Brings ${allergens.join(', ')}: name it on the label.`,
+        'Regulation (EU) No 1169/2011, Annex II',
+      ),
+    );
+  }
+  return found;
+}
+
+function named(additions: readonly ResolvedAddition[]): string {
+  return [...new Set(additions.map((one) => one.name))].join(', ');
+}

@@ -1,0 +1,89 @@
+import { within } from '#core/out-of-domain.ts';
+import { type Caution, caution, commonPractice } from './caution.ts';
+
+const acidLine_pH = 4.6;
+/** A rise smaller than this is the meter's. Common practice for a kitchen pH meter. */
+const noise_pH = 0.1;
+const kombuchaLow_pH = 2.5;
+const kombuchaHigh_pH = 4.2;
+
+/** One pH reading of a jar. */
+export interface PhReading {
+  readonly hours: number;
+  readonly pH: number;
+}
+
+/**
+ * What a jar's pH readings ask to be careful about: above 4.6, rising, or outside the guidance for kombucha.
+ *
+ * Method: the last reading against the lines; rising when it lies more than 0.1 above the lowest before it. It never predicts a pH.
+ *
+ * @param readings in any order, pH 0–14; empty gives none
+ * @param drink 'kombucha' also shows that guidance
+ * @throws OutOfDomain when a pH is outside 0–14
+ * Source: 21 CFR 114.3 (acid foods, 4.6); Niagara Region Public Health, Kombucha best practices (2.5–4.2).
+ */
+export function readingCautions(readings: readonly PhReading[], drink: 'kombucha' | 'other' = 'other'): Caution[] {
+  const inOrder = readings.toSorted((a, b) => a.hours - b.hours);
+  for (const [place, { pH }] of inOrder.entries()) within(`readings[${place}].pH`, pH, 0, 14);
+  const last = inOrder.at(-1);
+  if (!last) return [];
+  const found: Caution[] = [];
+  if (last.pH > acidLine_pH) {
+    found.push(
+      caution(
+        'ph-high',
+        `pH ${last.pH} is above 4.6, the line of acid foods: what spoils food can grow there. If it does not fall within a day or so, throw it away.`,
+        '21 CFR 114.3 (acid and acidified foods); drinks with gas or alcohol fall outside that rule, the line is still the usual guide',
+      ),
+    );
+  }
+  const lowest = Math.min(...inOrder.slice(0, -1).map((one) => one.pH));
+  if (last.pH > lowest + noise_pH) {
+    found.push(
+      caution(
+        'ph-rising',
+        `pH rose from ${lowest} to ${last.pH}. A live ferment gets sourer; look for mould or yeast eating the acid.`,
+        commonPractice,
+      ),
+    );
+  }
+  if (drink === 'kombucha' && (last.pH < kombuchaLow_pH || last.pH > kombuchaHigh_pH)) {
+    found.push(
+      caution(
+        'ph-guidance',
+        `pH ${last.pH}: guidance for kombucha is between ${kombuchaLow_pH} and ${kombuchaHigh_pH}. Ask your local health authority.`,
+        'Niagara Region Public Health, Kombucha best practices',
+      ),
+    );
+  }
+  return found;
+}
+
+/**
+ * The caution of treated water for a culture.
+ *
+ * @param residual_mg_per_L chlorine or chloramine as Cl₂, 0–20
+ * @returns none at zero
+ * @throws OutOfDomain outside that range
+ * Source: EPA, 40 CFR 141.65: up to 4.0 mg/L may stand in tap water.
+ */
+export function waterCautions(residual_mg_per_L: number): Caution[] {
+  if (within('residual_mg_per_L', residual_mg_per_L, 0, 20) === 0) return [];
+  return [
+    caution(
+      'chlorinated-water',
+      `${residual_mg_per_L} mg/L of chlorine may hold the culture back. Letting water stand or boiling it drives off chlorine, not chloramine; a carbon filter takes both.`,
+      'EPA, 40 CFR 141.65 (up to 4.0 mg/L as Cl₂ in tap water); its effect on cultures is common practice, no source',
+    ),
+  ];
+}
+
+/** What stands on everything that might be sold or given away as a product. */
+export function sellingCaution(): Caution {
+  return caution(
+    'selling',
+    'Selling is another matter: ask your local authority or a licensed process authority before you do. These sheets are kitchen estimates.',
+    commonPractice,
+  );
+}

@@ -1,0 +1,92 @@
+import type { Reason } from '#core/reason.ts';
+import { compactLetters } from './compact-letters.ts';
+import { friedman } from './friedman.ts';
+import type { RankTest } from './panel-analysis.ts';
+import { midranks } from './rank-blocks.ts';
+import { criticalRankDifference } from './rank-sum-differences.ts';
+import { RefusedInput } from './refused-input.ts';
+
+/** One taster's place for one sample; equal places are ties. */
+export interface GivenRank {
+  readonly taster: string;
+  readonly sample: string;
+  readonly rank: number;
+}
+
+export interface RankingAnalysis {
+  readonly samples: { readonly sample: string; readonly rankSum: number; readonly letters: string | null }[];
+  readonly ranks: RankTest | null;
+  /** Rank sums further apart than this differ, all pairs looked at; null when none could. */
+  readonly criticalDifference: number | null;
+  readonly criticalIsExact: boolean;
+  readonly reasons: Reason[];
+}
+
+/**
+ * Analyses a tasting in which samples were put in order instead of scored.
+ *
+ * Method: Friedman's test with ties and Kendall's W on the tasters who ranked every sample; pairs by the critical difference of
+ * rank sums. A higher rank sum means a later place.
+ *
+ * @param given each taster's ranks; within a taster only their order counts
+ * @param alpha chance of any false difference, 0 to 1
+ * @returns rank sums with letters, the test, the critical difference
+ * @throws RefusedInput when a taster ranks the same sample twice or a rank is no finite number
+ * Source: ISO 8587:2006, Sensory analysis, ranking (from memory) for the procedure.
+ * @example analyseRanking(ranks, 0.05).ranks?.p
+ */
+export function analyseRanking(given: readonly GivenRank[], alpha: number): RankingAnalysis {
+  const samples = [...new Set(given.map(({ sample }) => sample))];
+  const tasters = new Map<string, Map<string, number>>();
+  given.forEach(({ taster, sample, rank }, index) => {
+    if (!Number.isFinite(rank)) throw new RefusedInput('a rank must be a finite number', ['ranks', index, 'rank']);
+    const own = tasters.get(taster) ?? new Map<string, number>();
+    if (own.has(sample)) throw new RefusedInput(`${taster} ranked ${sample} twice`, ['ranks', index]);
+    own.set(sample, rank);
+    tasters.set(taster, own);
+  });
+  const reasons: Reason[] = [];
+  const complete = [...tasters.values()].filter((own) => own.size === samples.length);
+  const blocks = complete.map((own) => midranks(samples.map((sample) => own.get(sample) ?? 0)));
+  const left = tasters.size - blocks.length;
+  if (left > 0)
+    reasons.push({
+      path: ['ranks'],
+      code: 'incomplete-panel',
+      needs: `every sample ranked by the ${left} tasters left out`,
+    });
+  const sums = samples.map((_, place) => blocks.reduce((sum, block) => sum + (block[place] ?? 0), 0));
+  if (blocks.length < 2 || samples.length < 2) {
+    if (samples.length < 2) reasons.push({ path: ['ranks'], code: 'one-sample', needs: 'a second sample' });
+    if (blocks.length < 2)
+      reasons.push({ path: ['ranks'], code: 'one-taster', needs: 'a second taster who ranked every sample' });
+    return {
+      samples: samples.map((sample, place) => ({ sample, rankSum: sums[place] ?? 0, letters: null })),
+      ranks: null,
+      criticalDifference: null,
+      criticalIsExact: false,
+      reasons,
+    };
+  }
+  const ranks = friedman(blocks);
+  if (ranks === null)
+    reasons.push({ path: ['ranks'], code: 'no-variation', needs: 'a taster who does not rank all samples equal' });
+  const { difference, exact } = criticalRankDifference(blocks.length, samples.length, alpha);
+  const different: { a: number; b: number }[] = [];
+  for (let a = 0; a < samples.length; a += 1) {
+    for (let b = a + 1; b < samples.length; b += 1) {
+      if (difference !== null && Math.abs((sums[a] ?? 0) - (sums[b] ?? 0)) >= difference) different.push({ a, b });
+    }
+  }
+  const letters = compactLetters(
+    sums.map((sum) => -sum),
+    different,
+  );
+  return {
+    samples: samples.map((sample, place) => ({ sample, rankSum: sums[place] ?? 0, letters: letters[place] ?? null })),
+    ranks,
+    criticalDifference: difference,
+    criticalIsExact: exact,
+    reasons,
+  };
+}

@@ -1,0 +1,248 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { laterBy } from '#core/trial/moment.ts';
+import type { PlanInput } from '#core/trial/plan-input.ts';
+import { planTrial } from '#core/trial/plan-trial.ts';
+import { pantryVolume, workingPlan } from './sample-plan.ts';
+
+const plan = (change: Partial<PlanInput> = {}) => planTrial({ ...workingPlan, ...change }, pantryVolume);
+const codes = (change: Partial<PlanInput>) =>
+  plan(change).problems.map(({ code, path }) => `${code} at ${path.join('.')}`);
+
+describe('planTrial(plan)', () => {
+  it('gives each level its jar, in order, with dates of a staggered pull in the plan’s own offset', () => {
+    const { jars, feasible, problems } = plan();
+    expect(problems).toEqual([]);
+    expect(feasible).toBe(true);
+    expect(jars.map(({ label, level, isControl, start, pull }) => [label, level, isControl, start, pull])).toEqual([
+      ['A', '1 day', false, '2026-05-01T09:00:00+02:00', '2026-05-02T09:00:00+02:00'],
+      ['B', '2 days', true, '2026-05-01T09:00:00+02:00', '2026-05-03T09:00:00+02:00'],
+      ['C', '3 days', false, '2026-05-01T09:00:00+02:00', '2026-05-04T09:00:00+02:00'],
+    ]);
+    expect(jars.every(({ base_mL, additions }) => base_mL === 800 && additions[0]?.mass_g === 75)).toBe(true);
+  });
+
+  it('a staggered start pulls all jars together and starts the longest first', () => {
+    const { jars } = plan({ calendar: 'staggered-start' });
+    expect(new Set(jars.map(({ pull }) => pull))).toEqual(new Set(['2026-05-04T09:00:00+02:00']));
+    expect(jars.map(({ start }) => start.slice(0, 10))).toEqual(['2026-05-03', '2026-05-02', '2026-05-01']);
+  });
+
+  it('says that a staggered start moves the base’s age and a staggered pull the cold storage, and that the control is today’s way', () => {
+    const start = plan({ calendar: 'staggered-start' }).notes.map(({ code }) => code);
+    const pull = plan().notes.map(({ code }) => code);
+    expect(start).toContain('base-age-moves');
+    expect(start).not.toContain('cold-storage-moves');
+    expect(pull).toContain('cold-storage-moves');
+    expect(pull).toContain('control-is-today');
+    expect(pull).toContain('one-jar-a-level');
+    expect(plan({ replicates: 2, baseAvailable_mL: 9000 }).notes.map(({ code }) => code)).not.toContain(
+      'one-jar-a-level',
+    );
+  });
+
+  it('replicates are jars of their own: A1, A2', () => {
+    const { jars } = plan({ replicates: 2, baseAvailable_mL: 9000 });
+    expect(jars.map(({ label }) => label)).toEqual(['A1', 'A2', 'B1', 'B2', 'C1', 'C2']);
+  });
+
+  it('an amount level weighs the held additions in proportion; 0 g is the plain base', () => {
+    const { jars, problems } = plan({
+      factor: 'amount',
+      levels: [
+        { name: 'none', value: 0 },
+        { name: '50 g', value: 50 },
+      ],
+      control: '50 g',
+      held: {
+        ...workingPlan.held,
+        days: 2,
+        additions: [
+          { ingredient: 'raspberries', mass_g: 30, state: 'fresh' },
+          { ingredient: 'ginger root', mass_g: 10, state: 'fresh' },
+        ],
+      },
+    });
+    expect(problems).toEqual([]);
+    expect(jars[0]?.additions).toEqual([]);
+    expect(jars[1]?.additions.map(({ mass_g }) => mass_g)).toEqual([37.5, 12.5]);
+  });
+
+  it('state and cover levels may be told by their names', () => {
+    const state = plan({
+      factor: 'state',
+      levels: [{ name: 'fresh' }, { name: 'Frozen' }],
+      control: 'fresh',
+      held: { ...workingPlan.held, days: 3 },
+    });
+    expect(state.problems).toEqual([]);
+    expect(state.jars.map(({ additions }) => additions[0]?.state)).toEqual(['fresh', 'frozen']);
+    const cover = plan({
+      factor: 'cover',
+      levels: [{ name: 'cloth' }, { name: 'airlock' }],
+      control: 'cloth',
+      held: { ...workingPlan.held, days: 3 },
+    });
+    expect(cover.problems).toEqual([]);
+    expect(cover.formulas.map((formula) => formula?.cover)).toEqual(['cloth', 'airlock']);
+  });
+
+  it('a formula trial tells which, not why', () => {
+    const { problems, notes } = plan({
+      factor: 'formula',
+      levels: [
+        { name: 'red', additions: [{ ingredient: 'raspberries', mass_g: 80, state: 'fresh' }], days: 2 },
+        { name: 'gold', additions: [{ ingredient: 'apricots', mass_g: 60, state: 'frozen' }], days: 3 },
+      ],
+      control: 'red',
+    });
+    expect(problems).toEqual([]);
+    expect(notes.map(({ code }) => code)).toContain('which-not-why');
+  });
+
+  describe('names what can’t work, at its field', () => {
+    it('not enough base, with three ways out', () => {
+      expect(codes({ baseAvailable_mL: 2000 })).toEqual(['not-enough-base at baseAvailable_mL']);
+      const { message } = plan({ baseAvailable_mL: 2000 }).problems[0] ?? { message: '' };
+      expect(message).toContain('400 mL more');
+      expect(message).toContain('666 mL');
+    });
+    it('a jar overfull, with how much would fit', () => {
+      expect(codes({ baseEach_mL: 980 })).toEqual(['jar-overfull at baseEach_mL']);
+      const fits = Number(/Pour (\d+) mL/.exec(plan({ baseEach_mL: 980 }).problems[0]?.message ?? '')?.[1]);
+      expect(codes({ baseEach_mL: fits })).toEqual([]);
+    });
+    it('two factors moved at once', () => {
+      const additions = [{ ingredient: 'plums', mass_g: 75, state: 'fresh' as const }];
+      expect(
+        codes({
+          levels: [
+            { name: '1 day', value: 1 },
+            { name: '2 days', value: 2, additions },
+          ],
+        }),
+      ).toEqual(['two-factors-moved at levels.1.additions']);
+      const fruit = (ingredient: string, mass_g: number, state: 'fresh' | 'frozen') => ({
+        name: ingredient,
+        additions: [{ ingredient, mass_g, state }],
+      });
+      const held = { ...workingPlan.held, days: 2 };
+      const base = { factor: 'fruit', control: 'plums', held } as const;
+      expect(codes({ ...base, levels: [fruit('plums', 75, 'fresh'), fruit('pears', 75, 'fresh')] })).toEqual([]);
+      expect(codes({ ...base, levels: [fruit('plums', 75, 'fresh'), fruit('pears', 95, 'fresh')] })).toEqual([
+        'two-factors-moved at levels.1.additions',
+      ]);
+      expect(codes({ ...base, levels: [fruit('plums', 75, 'fresh'), fruit('pears', 75, 'frozen')] })).toEqual([
+        'two-factors-moved at levels.1.additions',
+      ]);
+    });
+    it('no control, one level, the same name twice, two levels alike', () => {
+      expect(codes({ control: '5 days' })).toEqual(['no-control at control']);
+      expect(codes({ levels: [{ name: '2 days', value: 2 }] })).toEqual(['one-level at levels']);
+      expect(
+        codes({
+          levels: [
+            { name: '2 days', value: 2 },
+            { name: '2 Days', value: 3 },
+          ],
+        }),
+      ).toEqual(['level-name-twice at levels.1.name']);
+      expect(
+        codes({
+          levels: [
+            { name: '2 days', value: 2 },
+            { name: 'two', value: 2 },
+          ],
+        }),
+      ).toEqual(['levels-alike at levels.1']);
+    });
+    it('a pull before its start, and days without end', () => {
+      expect(
+        codes({
+          levels: [
+            { name: '2 days', value: 2 },
+            { name: 'none', value: 0 },
+          ],
+        }),
+      ).toEqual(['pull-before-start at levels.1.value']);
+      expect(
+        codes({
+          levels: [
+            { name: '2 days', value: 2 },
+            { name: 'back', value: -3 },
+          ],
+        }),
+      ).toEqual(['pull-before-start at levels.1.value']);
+      expect(
+        codes({
+          levels: [
+            { name: '2 days', value: 2 },
+            { name: 'ages', value: 4000 },
+          ],
+        }),
+      ).toEqual(['too-long at levels.1.value']);
+    });
+    it('what a level or the held part does not say', () => {
+      expect(codes({ levels: [{ name: '2 days', value: 2 }, { name: 'long' }] })).toEqual([
+        'level-value-missing at levels.1',
+      ]);
+      const cover = { factor: 'cover', levels: [{ name: 'cloth' }, { name: 'airlock' }], control: 'cloth' } as const;
+      expect(codes(cover)).toEqual(['held-missing at held.days']);
+      const empty = { ...workingPlan.held, additions: [], days: 2 };
+      const amount = [
+        { name: 'a', value: 10 },
+        { name: 'b', value: 20 },
+      ];
+      expect(codes({ factor: 'amount', levels: amount, control: 'a', held: empty })).toEqual([
+        'held-missing at held.additions',
+      ]);
+    });
+    it('a temperature at which nothing lives', () => {
+      const levels = [
+        { name: 'cool', value: 18 },
+        { name: 'boiling', value: 100 },
+      ];
+      const held = { additions: workingPlan.held.additions, days: 2, also: {} };
+      expect(codes({ factor: 'temperature', levels, control: 'cool', held })).toEqual([
+        'too-warm-or-cold at levels.1.value',
+      ]);
+    });
+  });
+
+  it('is the same for the same seed, and only the fill order moves with another', () => {
+    const order = (seed: number) => plan({ seed }).notes.find(({ code }) => code === 'fill-order')?.message;
+    expect(plan()).toEqual(plan());
+    expect(new Set(Array.from({ length: 12 }, (_, seed) => order(seed))).size).toBeGreaterThan(2);
+    expect({ ...plan({ seed: 8 }), notes: [] }).toEqual({ ...plan({ seed: 9 }), notes: [] });
+  });
+
+  it('never promises more base than there is, never pulls before the start, whatever the numbers (property)', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -5, max: 30, noNaN: true }), { minLength: 1, maxLength: 6 }),
+        fc.integer({ min: 1, max: 4 }),
+        fc.double({ min: 1, max: 1500, noNaN: true }),
+        fc.constantFrom('staggered-start' as const, 'staggered-pull' as const),
+        (days, replicates, baseEach_mL, calendar) => {
+          const levels = days.map((value, index) => ({ name: `L${index}`, value }));
+          const result = plan({ levels, control: 'L0', replicates, baseEach_mL, calendar });
+          expect(result.feasible).toBe(result.problems.length === 0);
+          if (!result.feasible) return;
+          expect(result.jars).toHaveLength(days.length * replicates);
+          expect(result.jars.reduce((sum, { base_mL }) => sum + base_mL, 0)).toBeLessThanOrEqual(3000 * (1 + 1e-9));
+          for (const { start, pull } of result.jars) expect(Date.parse(pull)).toBeGreaterThan(Date.parse(start));
+        },
+      ),
+      { seed: 3 },
+    );
+  });
+});
+
+describe('laterBy(moment, hours)', () => {
+  it('keeps the offset, crosses days, and refuses what is no moment', () => {
+    expect(laterBy('2026-05-01T09:00:00+02:00', 36)).toBe('2026-05-02T21:00:00+02:00');
+    expect(laterBy('2026-02-28T23:30:00-05:30', 1)).toBe('2026-03-01T00:30:00-05:30');
+    expect(laterBy('2026-05-01T09:00:00Z', -10)).toBe('2026-04-30T23:00:00Z');
+    expect(() => laterBy('soon', 1)).toThrow('moment is soon');
+  });
+});

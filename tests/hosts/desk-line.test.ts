@@ -1,0 +1,56 @@
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { openDeskLine } from '#hosts/desk-line.ts';
+import type { DeskEvent } from '#shared/carriage.ts';
+import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
+
+const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
+const open = (store = join(temporaryFolder(), 'k.sidejar')) => openDeskLine({ worker, store });
+
+describe('openDeskLine({ worker, store })', () => {
+  it('carries progress of a long request and the change event after it', async () => {
+    const line = open();
+    const events: DeskEvent[] = [];
+    line.listen((event) => events.push(event));
+    expect((await line.ask({ ask: 'a', name: 'kitchen:sample', input: {} })).ok).toBe(true);
+    const progress = events.filter((event) => event.kind === 'progress');
+    expect(progress.map(({ ask, done, total }) => `${ask} ${done}/${total}`)).toEqual([
+      'a 1/5',
+      'a 2/5',
+      'a 3/5',
+      'a 4/5',
+      'a 5/5',
+    ]);
+    expect(events.at(-1)).toMatchObject({ kind: 'changed' });
+    await line.close();
+  });
+
+  it('stops a long request that is deep in its work; nothing of it is kept', async () => {
+    const line = open();
+    await line.ask({ ask: 's', name: 'kitchen:sample', input: {} });
+    const tastings = await line.ask({ ask: 'l', name: 'tastings:list', input: {} });
+    const list = (tastings as { value: { tastings: { id: string; closedAt: string | null }[] } }).value.tastings;
+    const tasting = list.find(({ closedAt }) => closedAt === null)?.id;
+    const rows = Array.from({ length: 200_000 }, () => 'Nobody,999,5').join('\n');
+    const running = line.ask({
+      ask: 'i',
+      name: 'scores:import',
+      input: { tasting, table: `taster,sample,tang\n${rows}` },
+    });
+    setTimeout(() => line.stop('i'), 5);
+    expect(await running).toMatchObject({ ok: false, error: { code: 'stopped' } });
+    expect(await line.ask({ ask: 'c', name: 'store:check', input: {} })).toMatchObject({
+      ok: true,
+      value: { ok: true },
+    });
+    await line.close();
+  });
+
+  it('a kitchen that can’t be opened answers every request with the reason', async () => {
+    const line = open(temporaryFolder());
+    const answer = await line.ask({ ask: 'a', name: 'trials:list', input: {} });
+    expect(answer).toMatchObject({ ok: false, error: { code: 'store-not-a-kitchen' } });
+    await line.close();
+    expect(await line.ask({ ask: 'b', name: 'trials:list', input: {} })).toMatchObject({ ok: false });
+  });
+});

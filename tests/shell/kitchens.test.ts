@@ -1,0 +1,133 @@
+import type { BrowserWindow as ElectronWindow } from 'electron';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { kitchensOf } from '#shell/kitchens.ts';
+import { setMenu } from '#shell/window-menu.ts';
+import { type MemoryLine, memoryLine } from '../hosts/ipc/memory-line.ts';
+import { BrowserWindow, callsOf, forget, played } from './stand-in-electron.ts';
+
+vi.mock('electron', () => import('./stand-in-electron.ts'));
+afterEach(forget);
+
+function house() {
+  const lines = new Map<string, MemoryLine>();
+  const attached: unknown[][] = [];
+  const kitchens = kitchensOf({
+    carrier: { attach: (...words) => void attached.push(words) },
+    openLine(store) {
+      const line = memoryLine();
+      lines.set(store, line);
+      return line;
+    },
+    openWindow: (others) => new BrowserWindow({ others }) as unknown as ElectronWindow,
+    load: (window) => window.loadURL('app://sidejar/'),
+  });
+  return { kitchens, lines, attached };
+}
+
+describe('kitchensOf', () => {
+  test('opens each kitchen in a window of its own, attached to its own desk', () => {
+    const { kitchens, lines, attached } = house();
+    kitchens.open('/a.sidejar');
+    kitchens.open('/b.sidejar');
+    expect(BrowserWindow.all.map(({ options }) => options)).toEqual([{ others: 0 }, { others: 1 }]);
+    expect(attached).toEqual([
+      [BrowserWindow.all[0]?.webContents, lines.get('/a.sidejar')],
+      [BrowserWindow.all[1]?.webContents, lines.get('/b.sidejar')],
+    ]);
+    expect(callsOf('load')).toHaveLength(2);
+  });
+
+  test('brings a kitchen’s window to the front instead of opening it twice', () => {
+    const { kitchens, lines } = house();
+    kitchens.open('/a.sidejar');
+    const [window] = BrowserWindow.all;
+    if (window) window.isSmall = true;
+    kitchens.open('/a.sidejar');
+    expect([BrowserWindow.all.length, lines.size]).toEqual([1, 1]);
+    expect([callsOf('restore'), callsOf('focus')]).toEqual([[[window]], [[window]]]);
+  });
+
+  test('knows which kitchen is in front', () => {
+    const { kitchens } = house();
+    expect([kitchens.front(), kitchens.focus()]).toEqual([null, false]);
+    kitchens.open('/a.sidejar');
+    kitchens.open('/b.sidejar');
+    expect(kitchens.front()?.store).toBe('/b.sidejar');
+    BrowserWindow.all[0]?.emit('focus');
+    expect(kitchens.front()?.store).toBe('/a.sidejar');
+  });
+
+  test('closes a kitchen’s desk with its window, and may open it again', () => {
+    const { kitchens, lines } = house();
+    kitchens.open('/a.sidejar');
+    const first = lines.get('/a.sidejar');
+    BrowserWindow.all[0]?.close();
+    expect(first?.closed()).toBe(1);
+    expect(kitchens.front()).toBeNull();
+    kitchens.open('/a.sidejar');
+    expect(lines.get('/a.sidejar')).not.toBe(first);
+  });
+
+  test('closes every desk that is still open at the end, each once', async () => {
+    const { kitchens, lines } = house();
+    kitchens.open('/a.sidejar');
+    kitchens.open('/b.sidejar');
+    BrowserWindow.all[0]?.close();
+    await Promise.resolve();
+    await kitchens.close();
+    expect([...lines.values()].map((line) => line.closed())).toEqual([1, 1]);
+  });
+});
+
+describe('setMenu', () => {
+  interface Item {
+    readonly label?: string;
+    readonly submenu?: readonly Item[];
+    click?(): void;
+  }
+  function press(label: string): void {
+    const menu = callsOf('menu').at(-1)?.[0] as readonly Item[];
+    menu
+      .flatMap(({ submenu }) => submenu ?? [])
+      .find((item) => item.label === label)
+      ?.click?.();
+  }
+
+  test('sends what was chosen to the page in front, and to no other', () => {
+    const { kitchens } = house();
+    kitchens.open('/a.sidejar');
+    kitchens.open('/b.sidejar');
+    setMenu(kitchens, false, 'linux');
+    press('Undo');
+    press('Trials');
+    expect(BrowserWindow.all[0]?.webContents.sent).toEqual([]);
+    expect(BrowserWindow.all[1]?.webContents.sent).toMatchObject([
+      { message: { kind: 'menu', act: 'undo' } },
+      { message: { kind: 'menu', act: 'go:/trials' } },
+    ]);
+  });
+
+  test('does nothing without a window', () => {
+    setMenu(house().kitchens, false, 'darwin');
+    expect(() => press('Undo')).not.toThrow();
+  });
+
+  test('opens the kitchen that was chosen, and none when the dialog was cancelled', async () => {
+    const { kitchens, lines } = house();
+    setMenu(kitchens, false, 'linux');
+    press('Open kitchen…');
+    await vi.waitFor(() => expect(callsOf('openDialog')).toHaveLength(1));
+    expect(lines.size).toBe(0);
+    played.chosenFiles = ['/c.sidejar'];
+    press('Open kitchen…');
+    await vi.waitFor(() => expect([...lines.keys()]).toEqual(['/c.sidejar']));
+  });
+
+  test('shows the front kitchen’s file in its folder', () => {
+    const { kitchens } = house();
+    kitchens.open('/a.sidejar');
+    setMenu(kitchens, false, 'win32');
+    press('Show kitchen in its folder');
+    expect(callsOf('showItem')).toEqual([['/a.sidejar']]);
+  });
+});
