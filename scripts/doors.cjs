@@ -4,7 +4,9 @@
 const pureNumericalLibraries = ['@stdlib/'];
 
 /** A module of Node itself, as the checks write it: fs, worker_threads, fs/promises. */
-const builtin = '^(?!node_modules/|electron/|core/|shared/|renderer/|tests/|scripts/)(?!electron$)[a-z_]+(/[a-z]+)?$';
+const builtin = `^(${require('node:module')
+  .builtinModules.filter((name) => !/^(_|node:)/.test(name))
+  .join('|')})$`;
 
 const rooms = [
   {

@@ -17,7 +17,6 @@ const contentPolicy = [
 /** Device features that the page never needs; writing to the clipboard is left alone, for copying charts. */
 const unusedFeatures = [
   'accelerometer',
-  'bluetooth',
   'camera',
   'display-capture',
   'geolocation',

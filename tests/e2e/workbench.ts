@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { test as base, expect, type Page } from '@playwright/test';
-import { type DeskLine, openDeskLine } from '../../electron/hosts/desk-line.ts';
-import { startLoopback } from '../../electron/hosts/loopback/loopback-server.ts';
-import type { AskedOf, RequestName, ValueOf } from '../../shared/contract/all-requests.ts';
+import { type DeskLine, openDeskLine } from '#hosts/desk-line.ts';
+import { startLoopback } from '#hosts/loopback/loopback-server.ts';
+import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 
