@@ -7,7 +7,7 @@ export const lintSteps = [
   {
     title: 'doors between the rooms',
     args: [
-      'dependency-cruiser/bin/dependency-cruise.mjs',
+      'dependency-cruiser/bin/dependency-cruiser.mjs',
       '--config',
       '.dependency-cruiser.cjs',
       '--output-type',

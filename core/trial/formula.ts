@@ -1,3 +1,5 @@
+import type { JarVessel } from '#core/ferment/jar-input.ts';
+
 // What one jar holds and how it is kept. The same words serve a trial's jar and a house recipe.
 
 /** Food composition per 100 g, when an ingredient is not in the pantry. `undefined` means unknown, never zero. */
@@ -40,15 +42,8 @@ export interface Formula {
   readonly temperature_C: number | null;
 }
 
-export const vesselKinds = ['open-jar', 'lidded-jar', 'swing-top', 'crown', 'plastic'] as const;
-export type VesselKind = (typeof vesselKinds)[number];
-
-export interface Vessel {
-  readonly kind: VesselKind;
-  readonly capacity_mL: number;
-  readonly diameter_mm?: number | undefined;
-  readonly ratedGauge_bar?: number | undefined;
-}
+export { type VesselKind, vesselKinds } from '#core/ferment/jar-input.ts';
+export type Vessel = JarVessel;
 
 /** The name a person knows an addition by. */
 export function ingredientName(ingredient: Addition['ingredient']): string {

@@ -1,5 +1,6 @@
 import type { RequestName } from '#shared/contract/all-requests.ts';
 import { baseHandlers } from './bases.ts';
+import { fermentHandlers } from './ferment.ts';
 import { findingHandlers } from './findings.ts';
 import type { Handlers } from './handler.ts';
 import { jarHandlers } from './jars.ts';
@@ -23,6 +24,7 @@ export const allHandlers: Handlers<RequestName> = {
   ...tastingHandlers,
   ...scoreHandlers,
   ...panelHandlers,
+  ...fermentHandlers,
   ...findingHandlers,
   ...recipeHandlers,
 };

@@ -1,4 +1,5 @@
 import { analysePanel } from '#core/panel/analyse.ts';
+import { discriminate } from '#core/panel/discriminate.ts';
 import { designPanel } from '#core/panel/panel-design.ts';
 import { RefusedInput } from '#core/panel/refused-input.ts';
 import { Failure } from '#shared/failure.ts';
@@ -14,7 +15,8 @@ function refusing<Result>(work: () => Result): Result {
   }
 }
 
-export const panelHandlers: Handlers<'panel:analyse' | 'panel:design'> = {
+export const panelHandlers: Handlers<'panel:analyse' | 'panel:design' | 'panel:discriminate'> = {
   'panel:analyse': (_kitchen, input) => refusing(() => analysePanel(input)),
   'panel:design': (_kitchen, input) => refusing(() => designPanel(input)),
+  'panel:discriminate': (_kitchen, input) => refusing(() => discriminate(input)),
 };

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
+import { fermentRequests } from './ferment.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
@@ -17,6 +18,7 @@ export const allRequests = {
   ...jarRequests,
   ...tastingRequests,
   ...panelRequests,
+  ...fermentRequests,
   ...recipeRequests,
 } as const;
 
