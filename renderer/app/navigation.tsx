@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useId, useRef } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Icon } from '#renderer/parts/icon/icon.tsx';
 import { alwaysShown, isWithin, type Screen, screens } from './screens.ts';
@@ -17,11 +17,10 @@ function ScreenLink({ screen, place }: { readonly screen: Screen; readonly place
 /** The seven screens: a column beside the page, or a bar at the bottom of a narrow window with the last three under "More". */
 export function Navigation() {
   const [place] = useLocation();
-  const more = useRef<HTMLDetailsElement>(null);
+  const more = useRef<HTMLUListElement>(null);
+  const moreId = useId();
   // biome-ignore lint/correctness/useExhaustiveDependencies: the sheet closes whenever the place changes
-  useEffect(() => {
-    if (more.current !== null) more.current.open = false;
-  }, [place]);
+  useEffect(() => more.current?.hidePopover?.(), [place]);
   const rest = screens.slice(alwaysShown);
   return (
     <nav className="nav no-print" aria-label="Screens">
@@ -32,19 +31,22 @@ export function Navigation() {
           </li>
         ))}
         <li className="nav-more">
-          <details ref={more}>
-            <summary className="nav-link" data-here={rest.some((screen) => isWithin(screen, place)) || undefined}>
-              <Icon name="more" />
-              <span>More</span>
-            </summary>
-            <ul className="nav-sheet">
-              {rest.map((screen) => (
-                <li key={screen.to}>
-                  <ScreenLink screen={screen} place={place} />
-                </li>
-              ))}
-            </ul>
-          </details>
+          <button
+            type="button"
+            className="nav-link"
+            popoverTarget={moreId}
+            data-here={rest.some((screen) => isWithin(screen, place)) || undefined}
+          >
+            <Icon name="more" />
+            <span>More</span>
+          </button>
+          <ul ref={more} id={moreId} popover="auto" className="nav-sheet">
+            {rest.map((screen) => (
+              <li key={screen.to}>
+                <ScreenLink screen={screen} place={place} />
+              </li>
+            ))}
+          </ul>
         </li>
       </ul>
     </nav>

@@ -1,4 +1,5 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
+import { CopyChart } from './copy-chart.tsx';
 import './chart-frame.css';
 
 interface ChartFrameProps {
@@ -11,10 +12,13 @@ interface ChartFrameProps {
   readonly children: ReactNode;
   /** The same figures as a table. */
   readonly table: ReactNode;
+  /** The same figures as tab-separated text, for the clipboard. */
+  readonly figures: string;
 }
 
 /** Every chart stands in this frame: sentence, drawing, and its twin as a table. */
-export function ChartFrame({ title, scale, sentence, colour, children, table }: ChartFrameProps) {
+export function ChartFrame({ title, scale, sentence, colour, children, table, figures }: ChartFrameProps) {
+  const drawing = useRef<HTMLDivElement>(null);
   return (
     <figure className="chart" style={{ '--chart': colour }}>
       <figcaption>
@@ -24,11 +28,16 @@ export function ChartFrame({ title, scale, sentence, colour, children, table }: 
         </h3>
         {sentence === null ? null : <p className="chart-sentence">{sentence}</p>}
       </figcaption>
-      <div className="chart-drawing">{children}</div>
-      <details>
-        <summary>{title} as a table</summary>
-        {table}
-      </details>
+      <div ref={drawing} className="chart-drawing">
+        {children}
+      </div>
+      <div>
+        <CopyChart title={title} figures={figures} drawing={drawing} />
+        <details>
+          <summary>{title} as a table</summary>
+          {table}
+        </details>
+      </div>
     </figure>
   );
 }

@@ -14,6 +14,7 @@ import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { attributeColour } from './attribute-colour.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import type { FactorChartData } from './factor-chart-data.ts';
+import { factorChartFigures } from './factor-chart-figures.ts';
 import { figureWords, intervalWords } from './figure-words.ts';
 
 interface FactorChartProps {
@@ -137,6 +138,7 @@ export function FactorChart({ data, sentence, axis }: FactorChartProps) {
       scale={`scored ${low} to ${high}`}
       sentence={sentence}
       colour={colour}
+      figures={factorChartFigures(data)}
       table={
         <DataTable
           caption={`${data.attribute}: mean and 95 % interval of each level`}

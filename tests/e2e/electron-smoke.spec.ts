@@ -11,6 +11,8 @@ const root = join(import.meta.dirname, '..', '..');
 const runtime = inspectElectronRuntime();
 
 test.describe('the window of the installed program', () => {
+  // One window for all: a second start would hand over to the first.
+  test.describe.configure({ mode: 'serial' });
   let electron: ElectronApplication;
   let page: Page;
   let store = '';
@@ -28,7 +30,7 @@ test.describe('the window of the installed program', () => {
     electron = await _electron.launch({
       executablePath: runtime.executable,
       args: [...asRoot, root, '--store', store],
-      env: { ...(process.env as Record<string, string>), XDG_DATA_HOME: folder, APPDATA: folder },
+      env: { ...(process.env as Record<string, string>), HOME: folder, XDG_DATA_HOME: folder, APPDATA: folder },
     });
     page = await electron.firstWindow();
     await page.waitForLoadState('domcontentloaded');

@@ -2,7 +2,7 @@ import type { BrowserWindow as ElectronWindow } from 'electron';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { kitchensOf } from '#shell/kitchens.ts';
 import { setMenu } from '#shell/window-menu.ts';
-import { type MemoryLine, memoryLine } from '../hosts/ipc/memory-line.ts';
+import { type MemoryLine, memoryLine } from '#tests/hosts/ipc/memory-line.ts';
 import { BrowserWindow, callsOf, forget, played } from './stand-in-electron.ts';
 
 vi.mock('electron', () => import('./stand-in-electron.ts'));

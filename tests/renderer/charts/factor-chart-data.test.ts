@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
+import { factorChartFigures } from '#renderer/charts/factor-chart-figures.ts';
 import { findings } from '../small-kitchen.ts';
 
 const levels = ['2 days', '4 days'];
@@ -59,5 +60,17 @@ describe('factorChartData(findings, attribute, levels)', () => {
   it('sorts the rows from left to right, as the curve needs', () => {
     const xs = factorChartData(findings, 'tang', levels).rows.map(({ x }) => x);
     expect(xs).toEqual([...xs].sort((a, b) => a - b));
+  });
+});
+
+describe('factorChartFigures(data)', () => {
+  it('gives a row for each level, and an empty cell for what is unknown', () => {
+    const data = factorChartData(findings, 'tang', levels);
+    const unsure = { ...data, means: data.means.map((mean) => ({ ...mean, low: null })) };
+    expect(factorChartFigures(unsure).split('\n')).toEqual([
+      'tang\tscores\tmean\tlow 95 %\thigh 95 %',
+      '2 days\t2\t4\t\t5',
+      '4 days\t2\t7\t\t8',
+    ]);
   });
 });

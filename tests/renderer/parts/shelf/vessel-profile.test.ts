@@ -30,6 +30,18 @@ describe('heightOfShare(profile, share)', () => {
     expect(volumeShareBelow(cone, 0.5)).toBeCloseTo(0.125, 12);
   });
 
+  it('follows the volume of a truncated cone', () => {
+    // Frustum: π h (R² + R r + r²) / 3, from memory. Radii 1 and 1/2: below half the height lie 37/56 of it.
+    const tub = {
+      ...cone,
+      points: [
+        { height: 0, radius: 1 },
+        { height: 1, radius: 0.5 },
+      ],
+    };
+    expect(volumeShareBelow(tub, 0.5)).toBeCloseTo(37 / 56, 12);
+  });
+
   it('stands at the brim when there is more than fits, and at the bottom when there is nothing', () => {
     expect(heightOfShare(cone, 1.4)).toBe(1);
     expect(heightOfShare(cone, 0)).toBe(0);

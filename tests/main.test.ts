@@ -10,7 +10,7 @@ import { channels } from '#hosts/ipc/channels.ts';
 const root = process.cwd();
 const headless = vi.hoisted(() => ({ runHeadless: vi.fn(async (_options: object) => 7) }));
 vi.mock('#hosts/headless/run-headless.ts', () => headless);
-vi.mock('electron', () => import('./stand-in-electron.ts'));
+vi.mock('electron', () => import('#tests/shell/stand-in-electron.ts'));
 vi.mock('#shell/built-files.ts', () => ({
   builtFiles: () => ({
     page: join(root, 'renderer'),
@@ -34,10 +34,10 @@ afterEach(() => {
 
 async function boot(given: readonly string[], play: { isFirst: boolean } = { isFirst: true }) {
   process.argv = ['sidejar', ...given];
-  const electron = (await import('electron')) as unknown as typeof import('./stand-in-electron.ts');
+  const electron = (await import('electron')) as unknown as typeof import('#tests/shell/stand-in-electron.ts');
   electron.forget();
   electron.played.isFirst = play.isFirst;
-  await import('../../electron/main.ts');
+  await import('../electron/main.ts');
   const before = electron.played.calls.map(({ what }) => what);
   electron.app.becomeReady();
   return { ...electron, before };

@@ -2,11 +2,11 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { channels } from '#hosts/ipc/channels.ts';
 import { type Bridge, bridgeName, type DeskEvent } from '#shared/carriage.ts';
-import { callsOf, forget, ipcRenderer } from './stand-in-electron.ts';
+import { callsOf, forget, ipcRenderer } from '#tests/shell/stand-in-electron.ts';
 
-vi.mock('electron', () => import('./stand-in-electron.ts'));
+vi.mock('electron', () => import('#tests/shell/stand-in-electron.ts'));
 
-await import('../../electron/preload.ts');
+await import('../electron/preload.ts');
 const exposures = callsOf('expose');
 const bridge = exposures[0]?.[1] as Bridge;
 
