@@ -1,10 +1,14 @@
+import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { backupKitchen } from '#store/backup-kitchen.ts';
 import { binEntries, restoreFromBin } from '#store/bin.ts';
 import { checkStore } from '#store/check-store.ts';
+import { findDraft, keepDraft } from '#store/drafts.ts';
 import { travel, undoState } from '#store/undo.ts';
 import type { Handlers } from './handler.ts';
 
 export const storeHandlers: Handlers<
+  | 'drafts:open'
+  | 'drafts:keep'
   | 'store:check'
   | 'store:backup'
   | 'history:read'
@@ -14,6 +18,11 @@ export const storeHandlers: Handlers<
   | 'bin:list'
   | 'bin:restore'
 > = {
+  'drafts:open': (kitchen, { name }) => ({ draft: findDraft(kitchen, name) as ValueOf<'drafts:open'>['draft'] }),
+  'drafts:keep'(kitchen, { name, body }) {
+    keepDraft(kitchen, name, body);
+    return { kept: body !== null };
+  },
   'store:check'(kitchen, _input, watch) {
     const problems = checkStore(kitchen, (done, total) => {
       watch.assertGoing();

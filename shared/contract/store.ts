@@ -25,6 +25,21 @@ export const storeRequests = {
   /** Fills an empty kitchen with an invented example, marked as sample everywhere. */
   'kitchen:sample': writes(z.strictObject({}), z.strictObject({ rows: z.int() }), { long: true }),
   'kitchen:removeSample': writes(z.strictObject({}), z.strictObject({ rows: z.int() })),
+  /** A half-made plan or sheet as it was left; null when there is none. */
+  'drafts:open': reads(
+    z.strictObject({ name }),
+    z.strictObject({ draft: z.strictObject({ body: z.json(), keptAt: z.string() }).nullable() }),
+  ),
+  /** Keeps a half-made thing under its name, outside history and undo; null forgets it. */
+  'drafts:keep': writes(
+    z.strictObject({
+      name,
+      body: z
+        .json()
+        .refine((body) => JSON.stringify(body).length <= 200_000, 'a draft may have up to 200,000 characters'),
+    }),
+    z.strictObject({ kept: z.boolean() }),
+  ),
   'store:check': reads(z.strictObject({}), z.strictObject({ ok: z.boolean(), problems: z.array(z.string()) }), {
     long: true,
   }),

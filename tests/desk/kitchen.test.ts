@@ -83,3 +83,25 @@ describe('history and names', () => {
     expect(steps[0]?.at).toBe('2026-05-01T08:00:00.000Z');
   });
 });
+
+describe('drafts', () => {
+  it('are found as they were left, leave nothing to undo, and can be forgotten', async () => {
+    const { ask, fail, kitchen } = await temporaryDesk();
+    const steps = () => kitchen.read.one<{ n: number }>('SELECT count(*) AS n FROM steps')?.n;
+    const before = steps();
+    expect(await ask('drafts:open', { name: 'plan' })).toEqual({ draft: null });
+    await ask('drafts:keep', { name: 'plan', body: { question: 'How', levels: [1, null] } });
+    await ask('drafts:keep', { name: 'plan', body: { question: 'How many', levels: [1, null] } });
+    expect((await ask('drafts:open', { name: 'plan' })).draft?.body).toEqual({
+      question: 'How many',
+      levels: [1, null],
+    });
+    expect(steps()).toBe(before);
+    await ask('drafts:keep', { name: 'plan', body: null });
+    expect(await ask('drafts:open', { name: 'plan' })).toEqual({ draft: null });
+    expect(await fail('drafts:keep', { name: 'plan', body: 'x'.repeat(200_001) })).toMatchObject({
+      code: 'invalid-input',
+    });
+    expect((await ask('store:check', {})).ok).toBe(true);
+  });
+});

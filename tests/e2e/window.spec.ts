@@ -54,6 +54,7 @@ test('a trial opens with its jars and its factor chart, and the chart has a tabl
   await page.getByRole('link', { name: 'How many days should pear and ginger stand?' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('How many days should pear and ginger stand?');
   for (const label of ['A', 'B', 'C', 'D']) await expect(page.getByText(label, { exact: true }).first()).toBeVisible();
+  await page.getByRole('link', { name: 'Findings' }).click();
   await expect(page.getByText(/Tang rises by about \d\.\d points a day/).first()).toBeVisible();
   await expect(page.locator('svg .recharts-surface, svg.recharts-surface').first()).toBeVisible();
 });
@@ -75,12 +76,12 @@ for (const width of [360, 800, 1280]) {
     const paths = [
       '/',
       '/trials',
-      '/recipes',
+      '/house-recipes',
       '/bases',
       '/pantry',
       '/tasters',
       '/data',
-      ...trials.map(({ id }) => `/trials/${id}`),
+      ...trials.flatMap(({ id }) => [`/trials/${id}`, `/trials/${id}/taste`, `/trials/${id}/findings`]),
     ];
     expect(recipes).toHaveLength(1);
     for (const path of paths) {

@@ -60,6 +60,8 @@ export const test = base.extend<{ workbench: Workbench; sample: Workbench }>({
         }
       },
     });
+    // The page is sent away first: a server that vanishes under it would fill the console.
+    await page.goto('about:blank');
     await loopback.close();
     await line.close();
     rmSync(folder, { recursive: true, force: true });

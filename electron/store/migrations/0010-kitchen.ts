@@ -284,6 +284,12 @@ CREATE TABLE batches (${everyRow},
 ) STRICT;
 CREATE INDEX batches_by_version ON batches (version_id);
 
+CREATE TABLE drafts (
+  name TEXT PRIMARY KEY CHECK (length(name) BETWEEN 1 AND 200),
+  body TEXT NOT NULL CHECK (json_valid(body) AND length(body) <= 200000),
+  kept_at TEXT NOT NULL
+) STRICT;
+
 CREATE TABLE steps (
   id INTEGER PRIMARY KEY,
   at TEXT NOT NULL,

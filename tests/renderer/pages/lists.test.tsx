@@ -2,6 +2,7 @@
 import { cleanup, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, describe, expect, it } from 'vitest';
+import { FindingsPage } from '#renderer/pages/findings/findings-page.tsx';
 import { HouseRecipesPage } from '#renderer/pages/house-recipes/house-recipes-page.tsx';
 import { TastersPage } from '#renderer/pages/tasters/tasters-page.tsx';
 import { TrialPage } from '#renderer/pages/trial/trial-page.tsx';
@@ -44,7 +45,7 @@ describe('Trials', () => {
 });
 
 describe('A trial', () => {
-  it('shows jars, what is held, and each finding as sentence and table', async () => {
+  it('shows jars and what is held, and on its findings each one as sentence and table', async () => {
     const bridge = standInBridge({
       'kitchen:open': kitchen,
       'pantry:list': { ingredients: [] },
@@ -55,6 +56,8 @@ describe('A trial', () => {
     expect(await screen.findByRole('heading', { level: 1, name: 'How long for raspberry?' })).toBeTruthy();
     expect(screen.getAllByRole('img', { name: /^Jar / })).toHaveLength(2);
     expect(screen.getByText('under cloth')).toBeTruthy();
+    cleanup();
+    pageOver(bridge, <FindingsPage id={trial.id} />);
     expect(await screen.findByText('Tang rises with the days.')).toBeTruthy();
     const table = within(screen.getByRole('table', { name: /tang: mean/, hidden: true }));
     expect(table.getByRole('row', { name: '4 days 2 7.0 6.0 to 8.0 a', hidden: true })).toBeTruthy();
@@ -67,7 +70,7 @@ describe('A trial', () => {
       'trials:open': trial,
       'findings:read': { ...findings, tastings: 0, scores: [], analysis: null, sentences: [] },
     });
-    pageOver(bridge, <TrialPage id={trial.id} />);
+    pageOver(bridge, <FindingsPage id={trial.id} />);
     expect(await screen.findByText(/No tasting of this trial is closed yet/)).toBeTruthy();
   });
 });
