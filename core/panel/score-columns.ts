@@ -71,11 +71,15 @@ function compact(codes: Int32Array, most: number): { codes: Int32Array; old: num
  *
  * @param input the request
  * @returns one entry an attribute, in order of appearance; an attribute whose scores all lie off the scale has none left
- * @throws RefusedInput when the same explicit replicate stands there twice, a score is larger than 1e50,
+ * @throws RefusedInput when the same explicit replicate stands there twice, a score or a level is larger than 1e50,
  * or tasters by samples pass twenty million
  */
 export function attributeColumns(input: PanelInput): AttributeColumns[] {
   const { scores } = input;
+  for (const [sample, level] of Object.entries(input.levels ?? {})) {
+    if (!(Math.abs(level) <= largestScore))
+      throw new RefusedInput('a level must be a number no larger than 1e50', ['levels', sample]);
+  }
   refuseDuplicates(scores);
   const tasters = new Codes();
   const samples = new Codes();

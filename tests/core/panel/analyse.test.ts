@@ -299,3 +299,60 @@ describe('analysePanel does not care', () => {
     );
   });
 });
+
+describe('levels of any size', () => {
+  const rows = table([
+    [3, 5, 6, 5],
+    [2, 5, 7, 6],
+    [4, 5, 7, 5],
+    [3, 6, 6, 6],
+  ]);
+  const trend = (scale: number, shift = 0) => {
+    const levels = { s0: shift + scale, s1: shift + 2 * scale, s2: shift + 4 * scale, s3: shift + 7 * scale };
+    return analyse({ scores: rows, levels }).attributes[0]?.trend;
+  };
+
+  it('scale slope, curvature and best level', () => {
+    const one = trend(1);
+    for (const scale of [1e-12, 3, 1e20]) {
+      const other = trend(scale);
+      expect((other?.slope ?? 0) * scale).toBeCloseTo(one?.slope ?? Number.NaN, 9);
+      expect((other?.curvature ?? 0) * scale * scale).toBeCloseTo(one?.curvature ?? Number.NaN, 9);
+      expect((other?.best?.level ?? 0) / scale).toBeCloseTo(one?.best?.level ?? Number.NaN, 8);
+      expect((other?.best?.low ?? 0) / scale).toBeCloseTo(one?.best?.low ?? Number.NaN, 8);
+    }
+    expect((trend(1, 1000)?.best?.level ?? 0) - 1000).toBeCloseTo(one?.best?.level ?? Number.NaN, 8);
+  });
+
+  it('that all but coincide count as one, and levels no one can mean are refused', () => {
+    const near = { s0: 1, s1: 1 + 1e-13, s2: 2, s3: 2 - 1e-14 };
+    expect(codesOf(analyse({ scores: rows, levels: near }))).toContain('two-levels-only at trend.curvature');
+    expect(codesOf(analyse({ scores: rows, levels: { s0: 3, s1: 3, s2: 3, s3: 3 } }))).toContain(
+      'level-missing at trend',
+    );
+    expect(() => analyse({ scores: rows, levels: { s0: 1e300 } })).toThrow(RefusedInput);
+  });
+
+  it('with alpha at either end of what may be asked', () => {
+    for (const alpha of [1e-9, 0.999999]) {
+      expect(() =>
+        analyse({ scores: rows, levels: { s0: 1, s1: 2, s2: 3, s3: 4 }, control: 's0', alpha }),
+      ).not.toThrow();
+    }
+  });
+});
+
+describe('large panels', () => {
+  it('five thousand tasters with holes are analysed in a moment, with every figure finite', () => {
+    const random = seededRandom(6);
+    const scores = Array.from({ length: 30_000 }, () => ({
+      taster: `t${random.below(5000)}`,
+      sample: `s${random.below(6)}`,
+      attribute: 'liking',
+      score: random.below(10),
+    }));
+    const answer = analyse({ scores, control: 's0', levels: { s0: 1, s1: 2, s2: 3, s3: 4, s4: 5, s5: 6 } });
+    expect(answer.tasters.length).toBeGreaterThan(4900);
+    expect(answer.attributes[0]?.test?.dfSample).toBe(5);
+  });
+});
