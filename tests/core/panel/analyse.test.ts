@@ -139,6 +139,18 @@ describe('analysePanel answers what it can, and says why not the rest', () => {
       ),
     }).attributes[0];
     expect(repeats?.missing).toBe(1);
+    // As many once as twice: twice was meant.
+    expect(
+      analyse({
+        scores: table(
+          [
+            [5, 6],
+            [4, null],
+          ],
+          2,
+        ),
+      }).attributes[0]?.missing,
+    ).toBe(1);
   });
 
   it('the ranking leaves out whoever missed a sample, and says so', () => {
