@@ -7,6 +7,8 @@ import { reads } from './request.ts';
 
 const label = z.string().min(1).max(200);
 const finite = z.number();
+/** Chance of a false finding; smaller ones than this leave the range in which critical values can be told. */
+const alpha = z.number().min(1e-9).lt(1).default(0.05);
 
 const panelScore = z.strictObject({
   taster: label,
@@ -104,7 +106,7 @@ export const panelRequests = {
         )
         .optional(),
       liking: label.default('liking'),
-      alpha: z.number().gt(0).lt(1).default(0.05),
+      alpha,
       seed: seed.default(1),
     }),
     panelAnalysis,
@@ -117,7 +119,7 @@ export const panelRequests = {
         method: z.enum(['triangle', 'duo-trio', 'paired', 'paired-two-sided']),
         correct: z.int().min(0).max(1_000_000),
         trials: z.int().min(1).max(1_000_000),
-        alpha: z.number().gt(0).lt(1).default(0.05),
+        alpha,
       })
       .refine(({ correct, trials }) => correct <= trials, {
         message: 'there cannot be more correct answers than trials',
@@ -149,7 +151,7 @@ export const panelRequests = {
       replicates: z.int().min(1).max(10).default(1),
       errorSd: z.number().positive().max(1000),
       difference: z.number().positive().max(1000),
-      alpha: z.number().gt(0).lt(1).default(0.05),
+      alpha,
       power: z.number().gt(0).lt(1).default(0.8),
       seed,
     }),
