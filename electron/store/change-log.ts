@@ -25,6 +25,9 @@ export interface StoredChange {
   readonly hash: string;
 }
 
+/** The request's name in the log's first step, which makes the kitchen. */
+export const beginning = 'kitchen:begin';
+
 export const firstHash = '0'.repeat(64);
 
 /** The text of a row as the log keeps it: JSON with its columns in alphabetical order. */

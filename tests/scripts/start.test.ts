@@ -63,14 +63,23 @@ describe('the count over all runners', () => {
       testResults: [
         { status: 'failed', assertionResults: [] },
         { status: 'failed', assertionResults: [{ status: 'failed', fullName: 'a' }] },
-        { status: 'passed', assertionResults: [{ status: 'passed', fullName: 'b' }, { status: 'pending', fullName: 'c' }] },
+        {
+          status: 'passed',
+          assertionResults: [
+            { status: 'passed', fullName: 'b' },
+            { status: 'pending', fullName: 'c' },
+          ],
+        },
       ],
     };
     expect(countVitest(JSON.stringify(report))).toEqual({ passed: 2, failed: 2, skipped: ['c'] });
   });
 
   it('names each skipped end-to-end test with its reason, and counts errors outside tests', () => {
-    const spec = (title: string, status: string, annotations: object[] = []) => ({ title, tests: [{ status, annotations }] });
+    const spec = (title: string, status: string, annotations: object[] = []) => ({
+      title,
+      tests: [{ status, annotations }],
+    });
     const report = {
       errors: [{}],
       suites: [
