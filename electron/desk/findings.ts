@@ -1,13 +1,13 @@
-import { analysePanel } from '#core/panel/analyse.ts';
 import { isOrdered } from '#core/trial/factor.ts';
 import { findingSentence } from '#core/trial/finding-sentence.ts';
 import { revealedScores, scalesOfTrial } from '#store/tastings.ts';
 import { findTrial } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { analyseWatched } from './panel.ts';
 
 export const findingHandlers: Handlers<'findings:read'> = {
-  'findings:read'(kitchen, { trial: id }) {
+  'findings:read'(kitchen, { trial: id }, watch) {
     const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
     const scores = revealedScores(kitchen.read, id);
     const closed = kitchen.read.one<{ n: number }>(
@@ -22,15 +22,15 @@ export const findingHandlers: Handlers<'findings:read'> = {
     const analysis =
       scores.length === 0
         ? null
-        : analysePanel({
-            scores,
-            ...(control === null ? {} : { control }),
-            ...(levels === null ? {} : { levels }),
-            scales,
-            liking: 'liking',
-            alpha: 0.05,
-            seed: 1,
-          });
+        : analyseWatched(
+            {
+              scores,
+              ...(control === null ? {} : { control }),
+              ...(levels === null ? {} : { levels }),
+              scales,
+            },
+            watch,
+          );
     return {
       trial: id,
       tastings: closed?.n ?? 0,

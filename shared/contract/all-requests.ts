@@ -24,6 +24,12 @@ export const allRequests = {
 
 export type RequestName = keyof typeof allRequests;
 
+/** Requests that work without a kitchen. */
+export type ComputingName = {
+  [Name in RequestName]: (typeof allRequests)[Name]['needs'] extends 'nothing' ? Name : never;
+}[RequestName];
+export type KitchenName = Exclude<RequestName, ComputingName>;
+
 /** What a caller writes. */
 export type AskedOf<Name extends RequestName> = z.input<(typeof allRequests)[Name]['input']>;
 /** What the desk works with, defaults filled in. */
