@@ -1,5 +1,6 @@
 import type { ComputingName, KitchenName } from '#shared/contract/all-requests.ts';
 import { baseHandlers } from './bases.ts';
+import { discriminationHandlers } from './discriminations.ts';
 import { fermentComputers } from './ferment.ts';
 import { findingHandlers } from './findings.ts';
 import type { Computers, Handlers } from './handler.ts';
@@ -7,6 +8,7 @@ import { jarHandlers } from './jars.ts';
 import { kitchenHandlers } from './kitchen.ts';
 import { panelComputers } from './panel.ts';
 import { peopleAndPantryHandlers } from './people-and-pantry.ts';
+import { profileHandlers } from './profiles.ts';
 import { recipeHandlers } from './recipes.ts';
 import { scoreHandlers } from './scores.ts';
 import { storeHandlers } from './store.ts';
@@ -23,6 +25,8 @@ export const allHandlers: Handlers<KitchenName> = {
   ...jarHandlers,
   ...tastingHandlers,
   ...scoreHandlers,
+  ...discriminationHandlers,
+  ...profileHandlers,
   ...findingHandlers,
   ...recipeHandlers,
 };

@@ -1,9 +1,11 @@
 import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
+import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
+import { profileRequests } from './profiles.ts';
 import { recipeRequests } from './recipes.ts';
 import { storeRequests } from './store.ts';
 import { tastingRequests } from './tastings.ts';
@@ -17,6 +19,8 @@ export const allRequests = {
   ...trialRequests,
   ...jarRequests,
   ...tastingRequests,
+  ...discriminationRequests,
+  ...profileRequests,
   ...panelRequests,
   ...fermentRequests,
   ...recipeRequests,
