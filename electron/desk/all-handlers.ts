@@ -1,5 +1,6 @@
 import type { ComputingName, KitchenName } from '#shared/contract/all-requests.ts';
 import { baseHandlers } from './bases.ts';
+import { courseHandlers } from './course.ts';
 import { discriminationHandlers } from './discriminations.ts';
 import { fermentComputers } from './ferment.ts';
 import { findingHandlers } from './findings.ts';
@@ -11,6 +12,7 @@ import { peopleAndPantryHandlers } from './people-and-pantry.ts';
 import { profileHandlers } from './profiles.ts';
 import { recipeHandlers } from './recipes.ts';
 import { scoreHandlers } from './scores.ts';
+import { sheetHandlers } from './sheets.ts';
 import { storeHandlers } from './store.ts';
 import { tastingHandlers } from './tastings.ts';
 import { trialHandlers } from './trials.ts';
@@ -23,6 +25,8 @@ export const allHandlers: Handlers<KitchenName> = {
   ...baseHandlers,
   ...trialHandlers,
   ...jarHandlers,
+  ...sheetHandlers,
+  ...courseHandlers,
   ...tastingHandlers,
   ...scoreHandlers,
   ...discriminationHandlers,

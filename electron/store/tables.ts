@@ -29,6 +29,7 @@ export const tables = {
       note: 'text?',
     },
   },
+  stocks: { owners: [], columns: { name: 'text', on_hand_g: 'number?', price_per_kg: 'number?' } },
   cultures: {
     owners: [],
     columns: {

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
 import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
+import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
@@ -18,6 +19,7 @@ export const allRequests = {
   ...baseRequests,
   ...trialRequests,
   ...jarRequests,
+  ...jarScienceRequests,
   ...tastingRequests,
   ...discriminationRequests,
   ...profileRequests,

@@ -55,6 +55,12 @@ CREATE TABLE ingredients (${everyRow},
   ${words('note', 4000)}
 ) STRICT;
 
+CREATE TABLE stocks (${everyRow},
+  name TEXT NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 200),
+  ${between('on_hand_g', 0, 1_000_000)},
+  ${between('price_per_kg', 0, 100_000)}
+) STRICT;
+
 CREATE TABLE cultures (${everyRow},
   name TEXT NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 200),
   ${wordsNeeded('kind', 200)},
