@@ -8,6 +8,7 @@ import { PlanChoice, PlanText } from './plan-field.tsx';
 import { stateOf } from './read-addition.ts';
 import { readAmount } from './read-amount.ts';
 import { words } from './words.ts';
+import './addition-rows.css';
 
 export const pantryListId = 'plan-pantry';
 

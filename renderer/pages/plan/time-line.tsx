@@ -21,7 +21,7 @@ function Days({ days }: { readonly days: readonly TimeLineDay[] }) {
         >
           {place % step === 0 ? (
             <span>
-              <b>{name}</b> {date.split(' ')[0]}
+              <b>{name}</b> <i>{date.split(' ')[0]}</i>
             </span>
           ) : null}
         </span>

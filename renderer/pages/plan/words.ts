@@ -84,6 +84,13 @@ export const words = {
   save: 'Keep this plan',
   saving: 'Keeping…',
   saved: (jars: number) => `The trial is planned: ${jars} ${jars === 1 ? 'jar' : 'jars'}.`,
+  again: {
+    title: 'Plan again',
+    waiting: 'A half-made plan is waiting',
+    line: (question: string) => (question === '' ? 'It has no question yet.' : `It asks: “${question}”`),
+    goOn: 'Go on with it',
+    instead: 'Put this trial’s plan in its place',
+  },
   startOver: 'Start over',
   startOverSure: 'Forget this half-made plan?',
   startOverYes: 'Forget it',
