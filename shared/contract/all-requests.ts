@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
 import { fermentRequests } from './ferment.ts';
+import { findingRequests } from './findings.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
@@ -17,6 +18,7 @@ export const allRequests = {
   ...trialRequests,
   ...jarRequests,
   ...tastingRequests,
+  ...findingRequests,
   ...panelRequests,
   ...fermentRequests,
   ...recipeRequests,
