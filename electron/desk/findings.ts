@@ -60,6 +60,7 @@ export const findingHandlers: Handlers<'findings:read'> = {
           sentence: findingSentence(attribute, frame, chance),
           againstControl: findingAgainstControl(attribute, control),
           sureness: surenessOf(chance),
+          chance,
         };
       }),
     };

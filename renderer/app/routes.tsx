@@ -6,6 +6,7 @@ import { HouseRecipePage } from '#renderer/pages/house-recipe/house-recipe-page.
 import { HouseRecipesPage } from '#renderer/pages/house-recipes/house-recipes-page.tsx';
 import { NowherePage } from '#renderer/pages/nowhere/nowhere-page.tsx';
 import { PantryPage } from '#renderer/pages/pantry/pantry-page.tsx';
+import { PromotePage } from '#renderer/pages/promote/promote-page.tsx';
 import { TastePage } from '#renderer/pages/taste/taste-page.tsx';
 import { TastersPage } from '#renderer/pages/tasters/tasters-page.tsx';
 import { TodayPage } from '#renderer/pages/today/today-page.tsx';
@@ -21,6 +22,7 @@ export function Routes() {
       <Route path="/trials/:id">{({ id }) => <TrialPage id={id} />}</Route>
       <Route path="/trials/:id/taste">{({ id }) => <TastePage id={id} />}</Route>
       <Route path="/trials/:id/findings">{({ id }) => <FindingsPage id={id} />}</Route>
+      <Route path="/trials/:id/promote">{({ id }) => <PromotePage id={id} />}</Route>
       <Route path="/house-recipes" component={HouseRecipesPage} />
       <Route path="/house-recipes/:id">{({ id }) => <HouseRecipePage id={id} />}</Route>
       <Route path="/bases" component={BasesPage} />

@@ -21,6 +21,8 @@ const sentence = z.strictObject({
   againstControl: z.string().nullable(),
   /** With the number of attributes allowed for. */
   sureness: z.enum(surenesses),
+  /** Of luck alone setting the levels this far apart, adjusted for the number of attributes; null without a test. */
+  chance: z.number().nullable(),
 });
 
 /** The answer to the trial's question. */

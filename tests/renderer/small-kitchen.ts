@@ -156,6 +156,7 @@ export const findings: ValueOf<'findings:read'> = {
       sentence: 'Tang rises with the days.',
       againstControl: 'Against “2 days”: “4 days” 3.0 points higher (1.0 to 5.0).',
       sureness: 'fairly',
+      chance: 0.02,
     },
   ],
 };
