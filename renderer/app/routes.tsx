@@ -9,6 +9,7 @@ import { NowherePage } from '#renderer/pages/nowhere/nowhere-page.tsx';
 import { PantryPage } from '#renderer/pages/pantry/pantry-page.tsx';
 import { PlanAgainPage } from '#renderer/pages/plan/plan-again-page.tsx';
 import { PlanPage } from '#renderer/pages/plan/plan-page.tsx';
+import { PromotePage } from '#renderer/pages/promote/promote-page.tsx';
 import { TastePage } from '#renderer/pages/taste/taste-page.tsx';
 import { TastersPage } from '#renderer/pages/tasters/tasters-page.tsx';
 import { TodayPage } from '#renderer/pages/today/today-page.tsx';
@@ -27,6 +28,7 @@ export function Routes() {
       <Route path="/trials/:id/taste">{({ id }) => <TastePage id={id} />}</Route>
       <Route path="/trials/:id/findings">{({ id }) => <FindingsPage id={id} />}</Route>
       <Route path="/jars/:id">{({ id }) => <JarPage id={id} />}</Route>
+      <Route path="/trials/:id/promote">{({ id }) => <PromotePage id={id} />}</Route>
       <Route path="/house-recipes" component={HouseRecipesPage} />
       <Route path="/house-recipes/:id">{({ id }) => <HouseRecipePage id={id} />}</Route>
       <Route path="/bases" component={BasesPage} />
