@@ -7,7 +7,9 @@ const tastingViews = [
   'tastings:list',
   'tastings:open',
   'tastings:pour',
+  'tastings:warn',
   'scores:list',
+  'remarks:list',
   'findings:read',
   'trials:list',
   'trials:open',
@@ -18,7 +20,7 @@ const recipeViews = ['recipes:list', 'recipes:open', 'recipes:scale'] as const;
 const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   kitchens: [],
   tasters: [...tastingViews],
-  ingredients: ['pantry:list', 'trials:open', 'jars:open'],
+  ingredients: ['pantry:list', 'trials:open', 'jars:open', 'tastings:open', 'tastings:warn'],
   cultures: ['cultures:list', 'bases:list', 'bases:open'],
   bases: ['bases:list', 'bases:open', 'trials:open'],
   trials: [...trialViews, 'findings:read', 'recipes:open'],
