@@ -5,7 +5,7 @@ import { dayWords } from '#renderer/format/moments.ts';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { sipWords } from '#renderer/parts/sip-entry/read-sip.ts';
-import { SipEntry } from '#renderer/parts/sip-entry/sip-entry.tsx';
+import { SipEntry, SipHint } from '#renderer/parts/sip-entry/sip-entry.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -25,10 +25,12 @@ function StandingSips({ trial }: { readonly trial: Trial }) {
         const last = lastOf(jar.id);
         return (
           <div key={jar.id} className="subsection">
-            <h3>
-              {jar.label} <span className="soft">{jar.levelName}</span>
-            </h3>
-            {last === undefined ? null : <p className="soft">{words.last(sipWords(last), dayWords(last.takenAt))}</p>}
+            <p>
+              <strong>{jar.label}</strong> {jar.levelName}
+              {last === undefined ? null : (
+                <span className="soft"> {words.last(sipWords(last), dayWords(last.takenAt))}</span>
+              )}
+            </p>
             <SipEntry jar={jar} />
           </div>
         );
@@ -51,6 +53,7 @@ export function SipsPage() {
     <>
       <PageHead title={words.title} lead={words.lead} />
       {failure === null ? null : <p role="alert">{failure.message}</p>}
+      {standing.length === 0 ? null : <SipHint />}
       {standing.map((trial) => (
         <StandingSips key={trial.id} trial={trial} />
       ))}

@@ -6,7 +6,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { sipWords } from '#renderer/parts/sip-entry/read-sip.ts';
-import { SipEntry } from '#renderer/parts/sip-entry/sip-entry.tsx';
+import { SipEntry, SipHint } from '#renderer/parts/sip-entry/sip-entry.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { sipsByDay } from './sips-by-day.ts';
 import { words } from './words.ts';
@@ -79,6 +79,7 @@ export function TrialSips({ trial, jars }: TrialSipsProps) {
           )}
         </Field>
       </div>
+      <SipHint />
       {jar === undefined ? null : <SipEntry key={jar.id} jar={jar} />}
       <div className="subsection">
         <h3>{words.sipsByDay}</h3>

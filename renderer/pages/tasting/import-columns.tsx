@@ -14,7 +14,7 @@ interface ImportColumnsProps {
 export function ImportColumns({ columns, attributes, onChange }: ImportColumnsProps) {
   const fields = Object.entries(importWords.fields);
   return (
-    <div className="field-grid">
+    <div className="field-grid import-columns">
       {columns.map(({ head, meaning }, position) => {
         const attribute = attributes.find((name) => name.toLowerCase() === meaning.toLowerCase());
         const isKnown = meaning === '' || attribute !== undefined || Object.hasOwn(importWords.fields, meaning);

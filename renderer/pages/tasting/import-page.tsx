@@ -69,7 +69,7 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
 
   return (
     <>
-      <div className="section">
+      <div className="section import-form">
         <Field label={importWords.paste} hint={importWords.pasteHint}>
           {(wiring) => (
             <textarea

@@ -69,7 +69,7 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
               <>
                 <span className="score-code">{row.code}</span>
                 <span className="small soft">
-                  {jar === null ? words.place(row.place) : `${jar.label}, ${jar.level}`}
+                  {jar === null ? words.place(row.place, rows.length) : `${jar.label}, ${jar.level}`}
                   {firstOfSitting(position) ? ` ${words.restBefore(row.sitting)}` : ''}
                 </span>
               </>

@@ -27,7 +27,7 @@ export const words = {
   pourTitle: 'Pouring list',
   pourLead: 'Which code is which jar, and the order for each taster. Only for the one who pours.',
   pourLine:
-    'One person pours and does not taste in this round. Write each code on its cups, then carry them out in the order below.',
+    'One person pours and does not taste in this round. Write each code on its cups, then serve each taster in their own order.',
   pourGate: 'This list gives the game away. Open it only if you pour, and away from the tasters’ eyes.',
   pourOpen: 'I pour: show the list',
   pourHide: 'Hide the list',
@@ -93,6 +93,6 @@ export const words = {
   hedonic: 'The nine words of liking',
   closedSheet: 'This tasting is closed: the sheet can be read, not changed.',
   notHere: 'This taster is not part of this tasting.',
-  place: (place: number) => `${place}.`,
+  place: (place: number, all: number) => `${place} of ${all}`,
   restBefore: (sitting: number) => `Sitting ${sitting}: take a break before it.`,
 } as const;

@@ -39,14 +39,13 @@ export function SipEntry({ jar }: SipEntryProps) {
   const fault = reading.kind === 'fault' && !isBegun ? reading.message : log.error?.message;
   return (
     <form className="sip" onSubmit={send} noValidate>
-      <Field label={words.sip(jar.label)} hint={words.hint} fault={fault}>
+      <Field label={words.sip(jar.label)} fault={fault}>
         {(wiring) => (
           <input
             {...wiring}
             className="sip-digits"
             inputMode="decimal"
             autoComplete="off"
-            placeholder="5 6 3 7"
             value={text}
             onChange={({ target }) => setText(target.value)}
           />
@@ -54,18 +53,29 @@ export function SipEntry({ jar }: SipEntryProps) {
       </Field>
       <Field label={words.note}>
         {(wiring) => (
-          <input {...wiring} maxLength={4000} value={note} onChange={({ target }) => setNote(target.value)} />
+          <input
+            {...wiring}
+            className="sip-note"
+            maxLength={4000}
+            value={note}
+            onChange={({ target }) => setNote(target.value)}
+          />
         )}
       </Field>
-      <p className="sip-read" role="status">
-        {reading.kind === 'sip' ? words.reads(sipWords(reading.scores)) : null}
-        {isBegun ? <span className="soft">{reading.message}</span> : null}
-      </p>
       <div className="button-row">
         <Button type="submit" weight="main" disabled={log.isPending || reading.kind !== 'sip'}>
           {words.keep}
         </Button>
       </div>
+      <p className="sip-read" role="status">
+        {reading.kind === 'sip' ? words.reads(sipWords(reading.scores)) : null}
+        {isBegun ? <span className="soft">{reading.message}</span> : null}
+      </p>
     </form>
   );
+}
+
+/** How a sip is typed, said once above the fields. */
+export function SipHint() {
+  return <p className="soft small">{words.hint}</p>;
 }
