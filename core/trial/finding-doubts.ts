@@ -1,7 +1,7 @@
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
 import { bestLevelWords } from './best-level-words.ts';
 import { type Factor, isOrdered } from './factor.ts';
-import { type FindingFrame, speaksOfLevels } from './finding-frame.ts';
+import { type FindingFrame, speaksOfLevels, sureEnough } from './finding-frame.ts';
 import { capitalised, countWords, listed, pointsWords, rangeWords } from './finding-words.ts';
 import { unseenGap } from './unseen-gap.ts';
 
@@ -51,6 +51,10 @@ export function findingDoubts(attribute: AttributeAnalysis, frame: FindingFrame,
     doubts.push(
       `${panel} could most likely only have shown a gap in ${attribute.attribute} of about ${pointsWords(gap)} or more.`,
     );
+  }
+  if (leader === null && attribute.test !== null && attribute.test.p < sureEnough) {
+    const name = attribute.attribute;
+    doubts.push(`Taken alone, ${name} would stand clear; among this many attributes luck easily sets one apart.`);
   }
   const close = leader === null ? [] : rivals(attribute, leader);
   if (close.length > 0) doubts.push(`Its lead may still be luck against ${listed(close)}.`);

@@ -49,6 +49,11 @@ function differenceSentence(attribute: AttributeAnalysis, where: string): string
   return `${capitalised(attribute.attribute)} was highest in “${top.sample}” (${scoreWords(top.mean)}) and lowest in “${bottom.sample}” (${scoreWords(bottom.mean)})${where}: ${pointsWords(top.mean - bottom.mean)} apart${interval}.`;
 }
 
+/** What stands clear alone but not among all that was asked about. */
+function nearlySentence(attribute: AttributeAnalysis, where: string): string {
+  return `A hint at most in ${attribute.attribute}${where}: taken alone it would stand clear, but among this many attributes luck easily sets one apart.`;
+}
+
 /** Where nothing stood out: what this panel could have seen. */
 function unseenSentence(attribute: AttributeAnalysis, where: string): string {
   const opening = `Nothing clear showed in ${attribute.attribute}${where}`;
@@ -76,7 +81,9 @@ export function findingSentence(
     const needs = attribute.reasons.find(({ code }) => tellingNothing.includes(code))?.needs;
     return `What ${attribute.attribute} did can’t be told${where}${needs === undefined ? '' : `; it needs ${needs.replace(/\.$/, '')}`}.`;
   }
-  if (chance >= sureEnough) return unseenSentence(attribute, where);
+  if (chance >= sureEnough) {
+    return attribute.test.p < sureEnough ? nearlySentence(attribute, where) : unseenSentence(attribute, where);
+  }
   const best = attribute.trend === null ? null : bestLevelWords(attribute.trend, frame.factor);
   // A slope through a hump says little: then the highest and the lowest speak.
   const trend = best === null ? trendSentence(attribute, frame, where) : null;

@@ -1,6 +1,6 @@
 import { isOrdered } from '#core/trial/factor.ts';
 import { findingAgainstControl } from '#core/trial/finding-against-control.ts';
-import type { FindingFrame } from '#core/trial/finding-frame.ts';
+import { type FindingFrame, sureEnough } from '#core/trial/finding-frame.ts';
 import { findingHeadline } from '#core/trial/finding-headline.ts';
 import { findingSentence } from '#core/trial/finding-sentence.ts';
 import { adjustedChances, surenessOf } from '#core/trial/finding-sureness.ts';
@@ -59,7 +59,7 @@ export const findingHandlers: Handlers<'findings:read'> = {
         return {
           attribute: attribute.attribute,
           sentence: findingSentence(attribute, frame, chance),
-          againstControl: findingAgainstControl(attribute, control),
+          againstControl: findingAgainstControl(attribute, control, chance !== null && chance < sureEnough),
           sureness: surenessOf(chance),
           chance,
         };

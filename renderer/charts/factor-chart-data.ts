@@ -77,7 +77,8 @@ function scaleOf(findings: Findings, attribute: string, scores: readonly number[
 
 function bestOf(findings: Findings, attribute: string, xs: readonly number[]): FactorBest | null {
   const best = findings.analysis?.attributes.find((one) => one.attribute === attribute)?.trend?.best;
-  if (best == null || attribute !== findings.liking) return null;
+  // Only where the panel is sure that something is best: a curve through luck has a top too.
+  if (best == null || attribute !== findings.liking || findings.headline?.winner == null) return null;
   const [first, last] = [Math.min(...xs), Math.max(...xs)];
   return { level: best.level, low: Math.max(first, best.low ?? first), high: Math.min(last, best.high ?? last) };
 }
@@ -121,6 +122,8 @@ export function factorChartData(
     attribute,
     own.map(({ score }) => score),
   );
+  // Beside the mean, so that neither hides the other.
+  const aside = means.length === 0 ? 0 : lane * 0.08;
   const marks = sipMarks(sips, attribute, factor, at);
   const scale = sipScale(attribute);
   const areSipsDrawn = marks.length > 0 && scale?.[0] === yDomain[0] && scale[1] === yDomain[1];
@@ -138,8 +141,7 @@ export function factorChartData(
       fit,
       band: low === null || high === null ? null : ([low, high] as const),
     })),
-    // Beside the mean, so that neither hides the other.
-    ...(areSipsDrawn ? marks : []).map(({ x: place, value }) => ({ ...nothing, x: place - lane * 0.08, sip: value })),
+    ...(areSipsDrawn ? marks : []).map(({ x: place, value }) => ({ ...nothing, x: place - aside, sip: value })),
   ].sort((a, b) => a.x - b.x);
 
   const xs = [...x.values()];

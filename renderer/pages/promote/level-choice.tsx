@@ -18,7 +18,7 @@ interface LevelChoiceProps {
 }
 
 /** Why this level stands chosen, or why none does. */
-function reasonWords(findings: Findings, sips: readonly Sip[]): string {
+function reasonWords(trial: Trial, findings: Findings, sips: readonly Sip[]): string {
   const winner = findings.headline?.winner ?? null;
   if (winner !== null) {
     const sureness = findings.sentences.find(({ attribute }) => attribute === findings.liking)?.sureness ?? 'unknown';
@@ -27,6 +27,7 @@ function reasonWords(findings: Findings, sips: readonly Sip[]): string {
     return words.chosenByPanel(winner.level, mean, sureness);
   }
   if (findings.scores.length > 0) return words.panelUnsure;
+  if (trial.tastings > 0) return words.notClosed;
   return sips.length > 0 ? words.sipsOnly : words.nothing;
 }
 
@@ -39,7 +40,7 @@ export function LevelChoice({ trial, findings, sips, chosen, onChoose }: LevelCh
       <legend>
         <h2>{words.which}</h2>
       </legend>
-      <p>{reasonWords(findings, sips)}</p>
+      <p>{reasonWords(trial, findings, sips)}</p>
       {trial.levelsWhole.map(({ id, name, isControl }) => {
         const jars = trial.jarsWhole.filter(
           (jar) => jar.level === id && jar.startedAt !== null && jar.state !== 'discarded',

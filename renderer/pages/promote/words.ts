@@ -14,6 +14,8 @@ export const words = {
     `“${level}” is chosen for you: the panel liked it best (${mean}), and is ${surely[sureness]} that the levels were not all liked alike. You may choose another.`,
   panelUnsure: 'The panel doesn’t say clearly which level is best, so nothing is chosen for you.',
   sipsOnly: 'No panel has tasted this trial. You may go by your own sips; the recipe will say so.',
+  notClosed:
+    'A tasting of this trial is not closed yet: it may be worth waiting for. You may still write a level down; the recipe will say that no panel stands behind it.',
   nothing: 'Nobody has tasted this trial yet. You may still write a level down; the recipe will say so.',
   control: 'control',
   noJar: 'none of its jars was started and kept',
