@@ -5,7 +5,15 @@ import { codeFault } from '#renderer/pages/tasting/turn-over.tsx';
 import { missedRemark, saysMissed, withoutMissed } from '#shared/missed-sample.ts';
 import { idOf } from '#tests/renderer/small-kitchen.ts';
 
-const attribute = (name: string) => ({ id: idOf(1), name, low: 0, high: 10, lowWord: null, highWord: null });
+const attribute = (name: string) => ({
+  id: idOf(1),
+  name,
+  kind: 'scale' as const,
+  low: 0,
+  high: 10,
+  lowWord: null,
+  highWord: null,
+});
 const order = (name: string, ...sittings: string[][]) => ({
   taster: idOf(name.length),
   name,
