@@ -109,7 +109,7 @@ test('each thing that can’t work is a sentence at its field, and one tap leads
   await expect(jarCard(page, 'B').getByLabel('Called')).toHaveAccessibleDescription(/Two levels are called/);
   await jarCard(page, 'A').getByLabel('Called').fill('');
 
-  const weight = page.getByLabel('How much').first();
+  const weight = page.getByRole('group', { name: 'Put into every jar' }).getByLabel('How much').first();
   await weight.fill('1,500');
   await expect(weight).toHaveAccessibleDescription(/does not begin with one clear number/);
   await weight.fill('75');
