@@ -1,4 +1,4 @@
-import { spawn } from 'node:child_process';
+import { type ChildProcess, spawn } from 'node:child_process';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { pathToFileURL } from 'node:url';
@@ -35,49 +35,54 @@ function tellAddress(loopback: Loopback, store: string): void {
   say('  Ctrl+C ends it. Everything is saved as you go.');
 }
 
-async function serve(words: StartWords, store: string, browser: string | null): Promise<void> {
-  const line = openDeskLine({ worker: pathToFileURL(join(dist, 'desk-worker.js')), store });
-  const opened = await line.ask({ ask: 'start', name: 'kitchen:open', input: {} });
-  if (!opened.ok) {
-    await line.close();
-    throw new Failure(opened.error.code, opened.error.message);
-  }
-  const end = async (): Promise<void> => {
-    await loopback.close();
-    await line.close();
-    process.exit(0);
-  };
-  let isWindow = false;
-  const loopback = await startLoopback({
-    line,
-    page: join(dist, 'page'),
-    port: words.port,
-    onDeserted: () => void (isWindow && end()),
-    onReady: () => say(`The workbench is open: ${store}`),
-  });
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void end());
-  if (browser === null) {
-    tellAddress(loopback, store);
-    if (process.stdin.readable) {
-      createInterface({ input: process.stdin }).on('line', () => process.stdout.write(`${loopback.address()}\n`));
-    }
-    return;
-  }
-  isWindow = true;
-  const window = openBrowserWindow({
+/** An app window of an installed browser, with a profile of its own. */
+function openWindow(browser: string, loopback: Loopback): ChildProcess {
+  return openBrowserWindow({
     browser,
     address: loopback.address(),
     profile: join(dataFolder(process.platform, process.env), 'window'),
     moreFlags: (process.env.SIDEJAR_WINDOW_FLAGS ?? '').split(' ').filter((flag) => flag !== ''),
   });
-  window.on('error', () => {
-    isWindow = false;
-    say(`The window of ${browser} could not be opened.`);
-    tellAddress(loopback, store);
+}
+
+async function serve(words: StartWords, store: string, browser: string | null): Promise<void> {
+  const line = openDeskLine({ worker: pathToFileURL(join(dist, 'desk-worker.js')), store });
+  const opening = line.ask({ ask: 'start', name: 'kitchen:open', input: {} });
+  let window: ChildProcess | null = null;
+  const loopback = await startLoopback({
+    line,
+    page: join(dist, 'page'),
+    port: words.port,
+    onDeserted: () => void (window !== null && end(0)),
+    onReady: () => say(`The workbench is open: ${store}`),
   });
-  window.on('exit', () => void end());
-  // Whoever ends the program ends its window.
-  process.on('exit', () => window.kill());
+  async function end(code: number): Promise<void> {
+    window?.removeAllListeners();
+    window?.kill();
+    await loopback.close();
+    await line.close();
+    process.exit(code);
+  }
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void end(0));
+  // The window opens while the kitchen does: both take their time.
+  if (browser !== null) {
+    window = openWindow(browser, loopback);
+    window.on('exit', () => void end(0));
+    window.on('error', () => {
+      window = null;
+      say(`The window of ${browser} could not be opened.`);
+      tellAddress(loopback, store);
+    });
+  }
+  const opened = await opening;
+  if (!opened.ok) {
+    say(opened.error.message);
+    await end(1);
+  }
+  if (browser === null) {
+    tellAddress(loopback, store);
+    createInterface({ input: process.stdin }).on('line', () => process.stdout.write(`${loopback.address()}\n`));
+  }
 }
 
 async function start(): Promise<void> {

@@ -10,7 +10,7 @@ import { incompleteBeta } from './incomplete-beta.ts';
  * @param df2 denominator degrees of freedom, above 0
  * @returns the upper tail, 0 to 1; keeps its digits however small
  * @throws OutOfDomain when f is negative or not a number
- * Accuracy: 1e-12 relative.
+ * Accuracy: 1e-12 relative up to 10,000 degrees of freedom, 1e-10 at a million, 1e-7 at a thousand million.
  * Source: NIST Digital Library of Mathematical Functions, 8.17; the tail as an incomplete beta function.
  * @example fUpperTail(4.964602743730711, 1, 10) // 0.05
  */

@@ -32,7 +32,7 @@ export function interpolatedTail(tail: (x: number) => number): (x: number) => nu
     let denominator = 0;
     for (let k = 0; k <= degree; k += 1) {
       const distance = place - (nodes[k] as number);
-      if (distance === 0) return Math.exp(logs[k] as number);
+      if (Math.abs(distance) < 1e-200) return Math.exp(logs[k] as number);
       const weight = (k % 2 === 0 ? 1 : -1) * (k === 0 || k === degree ? 0.5 : 1);
       const part = weight / distance;
       numerator += part * (logs[k] as number);

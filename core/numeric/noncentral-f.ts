@@ -13,7 +13,7 @@ import { poissonDensity } from './saddle-point.ts';
  * @param noncentrality sum of squared standardised means, at least 0
  * @returns 0 to 1
  * @throws OutOfDomain when f or the noncentrality is negative
- * Accuracy: 1e-11 absolute.
+ * Accuracy: 1e-11 relative.
  * Source: Johnson, Kotz & Balakrishnan, Continuous Univariate Distributions 2 (2nd ed.), chapter 30 (from memory).
  * @example noncentralFUpperTail(4.9646, 1, 10, 0) // 0.05
  */
@@ -30,11 +30,12 @@ export function noncentralFUpperTail(f: number, df1: number, df2: number, noncen
   let total = 0;
   for (let count = middle; count >= 0; count -= 1) {
     total += term(count);
-    if (poissonDensity(count, mean) < 1e-15) break;
+    if (poissonDensity(count, mean) < 1e-17) break;
   }
   for (let count = middle + 1; ; count += 1) {
     total += term(count);
-    if (poissonDensity(count, mean) < 1e-15) break;
+    // No later term exceeds its weight, and the weights fall.
+    if (poissonDensity(count, mean) < 1e-14 * total || poissonDensity(count, mean) < 1e-280) break;
   }
   return Math.min(1, total);
 }

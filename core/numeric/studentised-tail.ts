@@ -53,12 +53,7 @@ export function studentisedCritical(tail: (x: number) => number, alpha: number, 
   let high = 4;
   while (studentisedTail(tail, high, df) > alpha) {
     high *= 2;
-    if (high > 1e12) throw new OutOfDomain('df', df, 'large enough for a finite critical value');
+    if (high > 1e250) throw new OutOfDomain('df', df, 'large enough for a finite critical value');
   }
-  return findRoot(
-    (q) => Math.log(studentisedTail(tail, q, df) / alpha),
-    high === 4 ? 1e-6 : high / 2,
-    high,
-    1e-11 * high,
-  );
+  return findRoot((q) => Math.log(studentisedTail(tail, q, df) / alpha), high === 4 ? 0 : high / 2, high, 1e-11 * high);
 }

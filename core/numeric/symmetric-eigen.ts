@@ -19,7 +19,7 @@ export function symmetricEigen(matrix: Float64Array, size: number): SymmetricEig
   const a = Float64Array.from(matrix);
   const v = new Float64Array(size * size);
   for (let index = 0; index < size; index += 1) v[index * size + index] = 1;
-  const at = (row: number, column: number): number => a[row * size + column] ?? 0;
+  const at = (row: number, column: number): number => a[row * size + column] as number;
   for (let sweep = 0; sweep < 100; sweep += 1) {
     let off = 0;
     let all = 0;
@@ -30,28 +30,28 @@ export function symmetricEigen(matrix: Float64Array, size: number): SymmetricEig
         if (row !== column) off += square;
       }
     }
-    if (off <= 1e-32 * all) break;
+    if (off <= 1e-30 * all) break;
     for (let p = 0; p < size; p += 1) {
       for (let q = p + 1; q < size; q += 1) {
         const apq = at(p, q);
-        if (apq === 0) continue;
+        if (apq * apq <= 1e-36 * all) continue;
         const tau = (at(q, q) - at(p, p)) / (2 * apq);
         const t = (tau >= 0 ? 1 : -1) / (Math.abs(tau) + Math.sqrt(1 + tau * tau));
         const c = 1 / Math.sqrt(1 + t * t);
         const s = t * c;
         for (let k = 0; k < size; k += 1) {
-          const kp = at(k, p);
-          const kq = at(k, q);
+          const kp = a[k * size + p] as number;
+          const kq = a[k * size + q] as number;
           a[k * size + p] = c * kp - s * kq;
           a[k * size + q] = s * kp + c * kq;
         }
         for (let k = 0; k < size; k += 1) {
-          const pk = at(p, k);
-          const qk = at(q, k);
+          const pk = a[p * size + k] as number;
+          const qk = a[q * size + k] as number;
           a[p * size + k] = c * pk - s * qk;
           a[q * size + k] = s * pk + c * qk;
-          const vp = v[k * size + p] ?? 0;
-          const vq = v[k * size + q] ?? 0;
+          const vp = v[k * size + p] as number;
+          const vq = v[k * size + q] as number;
           v[k * size + p] = c * vp - s * vq;
           v[k * size + q] = s * vp + c * vq;
         }

@@ -8,7 +8,7 @@ import { incompleteBeta } from './incomplete-beta.ts';
  * @param t any number
  * @param df degrees of freedom, above 0
  * @returns 0 to 1; keeps its digits however small
- * Accuracy: 1e-12 relative. Source: NIST Digital Library of Mathematical Functions, 8.17.
+ * Accuracy: 1e-12 relative up to 10,000 degrees of freedom, 1e-10 at a million, 1e-7 at a thousand million. Source: NIST Digital Library of Mathematical Functions, 8.17.
  * @example tBothTails(2.228138851986274, 10) // 0.05
  */
 export function tBothTails(t: number, df: number): number {
@@ -30,6 +30,6 @@ export function tBothTails(t: number, df: number): number {
 export function tCritical(alpha: number, df: number): number {
   const value = -tQuantileOf(alpha / 2, df);
   if (!Number.isFinite(value))
-    throw new OutOfDomain('alpha', alpha, 'above 0, below 1, on positive degrees of freedom');
+    throw new OutOfDomain('alpha, df', `${alpha}, ${df}`, 'alpha above 0 and below 1, df above 0');
   return value;
 }

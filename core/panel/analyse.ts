@@ -17,12 +17,26 @@ import { attributeColumns } from './score-columns.ts';
  * @example analysePanel({ scores }).attributes[0]?.test?.p
  */
 export function analysePanel(input: PanelInput): PanelAnalysis {
+  const steps = panelAnalysisSteps(input);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
+}
+
+/**
+ * As analysePanel, one attribute at a time: whoever drives it can tell how far it is, and stop by not asking on.
+ *
+ * @returns after each attribute how many are done of how many; at the end the analysis
+ */
+export function* panelAnalysisSteps(input: PanelInput): Generator<{ done: number; of: number }, PanelAnalysis> {
   const answer: PanelAnalysis = { attributes: [], tasters: [] };
-  for (const columns of attributeColumns(input)) {
+  const all = attributeColumns(input);
+  for (const columns of all) {
     const place = { attribute: answer.attributes.length, firstTaster: answer.tasters.length };
     const { analysis, forms } = analyseAttribute(columns, input, place);
     answer.attributes.push(analysis);
-    answer.tasters.push(...forms);
+    for (const form of forms) answer.tasters.push(form);
+    yield { done: answer.attributes.length, of: all.length };
   }
   return answer;
 }

@@ -1,8 +1,7 @@
 import type { ReasonCode } from '#core/reason.ts';
 
-/** A parabola b0 + b1·u + b2·u² about a centre, with the covariance of b1 and b2. */
+/** A parabola b0 + b1·u + b2·u² in the level u, with the covariance of b1 and b2. */
 export interface FittedParabola {
-  readonly centre: number;
   readonly b1: number;
   readonly b2: number;
   readonly v11: number;
@@ -28,22 +27,22 @@ export type BestLevel =
  * Source: E. C. Fieller, J. R. Statist. Soc. B 16 (1954) 175.
  */
 export function bestLevel(parabola: FittedParabola, first: number, last: number, t: number): BestLevel {
-  const { centre, b1, b2, v11, v12, v22 } = parabola;
+  const { b1, b2, v11, v12, v22 } = parabola;
   if (!(b2 < 0)) return { code: 'no-turning-point' };
   const top = -b1 / (2 * b2);
-  if (centre + top >= last) return { code: 'rising-at-end' };
-  if (centre + top <= first) return { code: 'falling-from-start' };
+  if (top >= last) return { code: 'rising-at-end' };
+  if (top <= first) return { code: 'falling-from-start' };
   // (b1 + 2·b2·u)² ≤ t²·Var(b1 + 2·b2·u): a·u² + b·u + c ≤ 0.
   const a = 4 * (b2 * b2 - t * t * v22);
   const b = 4 * (b1 * b2 - t * t * v12);
   const c = b1 * b1 - t * t * v11;
   const discriminant = b * b - 4 * a * c;
-  const open = { level: centre + top, low: null, high: null };
+  const open = { level: top, low: null, high: null };
   if (a === 0 || discriminant <= 0) return open;
   const root = Math.sqrt(discriminant);
   const ends = [(-b - root) / (2 * a), (-b + root) / (2 * a)].sort((one, other) => one - other);
   const [low = 0, high = 0] = ends;
-  if (a > 0) return { level: centre + top, low: centre + low, high: centre + high };
+  if (a > 0) return { level: top, low: low, high: high };
   // Two rays: the top lies on one of them, and that one has a single end.
-  return top <= low ? { ...open, high: centre + low } : { ...open, low: centre + high };
+  return top <= low ? { ...open, high: low } : { ...open, low: high };
 }

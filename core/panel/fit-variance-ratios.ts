@@ -1,4 +1,5 @@
 import type { Derivatives } from './information.ts';
+import { logStep, slopes } from './newton-step.ts';
 import { type LikelihoodAt, type LikelihoodData, restrictedLikelihood } from './restricted-likelihood.ts';
 
 /** Variance over error variance; 0 where the data show none or the term is not in the model. */
@@ -11,44 +12,10 @@ export interface VarianceRatios {
 const least = 1e-10;
 export const largestRatio = 1e9;
 
-interface Gradient {
-  readonly g: readonly [number, number];
-  readonly h: readonly [number, number, number];
-}
-
-/** Gradient and Hessian of the deviance by the two ratios. */
-function slopes(data: LikelihoodData, at: LikelihoodAt): Gradient {
-  const d = at.derivatives;
-  if (d === null) return { g: [0, 0], h: [1, 0, 1] };
-  const scale = data.residualDf / at.squares;
-  const [qa, qb] = d.squaresGradient;
-  const [qaa, qab, qbb] = d.squaresHessian;
-  const [laa, lab, lbb] = d.logHessian;
-  return {
-    g: [d.logGradient[0] + scale * qa, d.logGradient[1] + scale * qb],
-    h: [
-      laa + scale * (qaa - (qa * qa) / at.squares),
-      lab + scale * (qab - (qa * qb) / at.squares),
-      lbb + scale * (qbb - (qb * qb) / at.squares),
-    ],
-  };
-}
-
-/** Newton's step in the logarithms of the free ratios; gradient descent where the deviance is not convex. */
-function logStep({ g, h }: Gradient, a: number, b: number): readonly [number, number] {
-  const ga = a * g[0];
-  const gb = b * g[1];
-  const haa = a * a * h[0] + ga;
-  const hab = a * b * h[1];
-  const hbb = b * b * h[2] + gb;
-  if (b === 0) return [haa > 0 ? -ga / haa : -Math.sign(ga), 0];
-  if (a === 0) return [0, hbb > 0 ? -gb / hbb : -Math.sign(gb)];
-  const determinant = haa * hbb - hab * hab;
-  if (haa > 0 && determinant > 1e-14 * haa * Math.abs(hbb)) {
-    return [(-hbb * ga + hab * gb) / determinant, (hab * ga - haa * gb) / determinant];
-  }
-  return [-ga / (Math.abs(haa) + Math.abs(hab) + 1e-12), -gb / (Math.abs(hbb) + Math.abs(hab) + 1e-12)];
-}
+/** Starting values of the ratios. */
+const grid = [0, 0.02, 0.3, 4];
+/** More cells than this hold too much for a second valley of the likelihood. */
+const manyCells = 2000;
 
 interface Found {
   readonly a: number;
@@ -120,12 +87,17 @@ export function fitVarianceRatios(
   free: { readonly taster: boolean; readonly interaction: boolean },
 ): { readonly ratios: VarianceRatios; readonly at: LikelihoodAt } {
   const derivatives: Derivatives = free.interaction ? 'both' : 'taster';
-  const grid = [0, 0.02, 0.3, 4];
   const points: { a: number; b: number; deviance: number }[] = [];
-  for (const a of free.taster ? grid : [0]) {
-    for (const b of free.interaction ? grid : [0]) {
-      points.push({ a, b, deviance: restrictedLikelihood(data, a, b, 'none').deviance });
-    }
+  const look = (a: number, b: number) =>
+    points.push({ a, b, deviance: restrictedLikelihood(data, a, b, 'none').deviance });
+  const gridA = free.taster ? grid : [0];
+  const gridB = free.interaction ? grid : [0];
+  if (data.cells.count.length <= manyCells) for (const a of gridA) for (const b of gridB) look(a, b);
+  else {
+    // With so many cells there is one valley: look across it once, and once along.
+    for (const a of gridA) look(a, free.interaction ? 0.1 : 0);
+    const across = points.reduce((best, point) => (point.deviance < best.deviance ? point : best));
+    for (const b of gridB) look(across.a, b);
   }
   points.sort((one, other) => one.deviance - other.deviance);
   const inside = points.find(({ a, b }) => a > 0 === free.taster && b > 0 === free.interaction);

@@ -85,7 +85,8 @@ export function fitMixedModel(cells: CellTable, design: SampleDesign): MixedMode
   }
   const centred = { ...cells, mean };
   const residualDf = scores - design.columns;
-  if (residualDf < 1 || !(total > 0)) return null;
+  // Scores that differ by less than 1e-30 differ by nothing anyone wrote down; their squares soon leave the range of numbers.
+  if (residualDf < 1 || !(total > 1e-60)) return null;
   const data: LikelihoodData = { cells: centred, patterns: countPatterns(centred), design, innerSquares, residualDf };
   const { ratios, at } = fitVarianceRatios(data, terms);
   const errorVariance = at.squares / residualDf;

@@ -31,7 +31,7 @@ export function panelPower(plan: PanelPlan, difference: number): number {
   if (!(plan.tasters >= 2)) throw new OutOfDomain('tasters', plan.tasters, 'at least 2');
   const df1 = plan.samples - 1;
   const df2 = df1 * (plan.tasters - 1);
-  const noncentrality = (plan.tasters * plan.replicates * difference ** 2) / (2 * plan.errorSd ** 2);
+  const noncentrality = (plan.tasters * plan.replicates * (difference / plan.errorSd) ** 2) / 2;
   // Beyond this the power is 1 to every digit, and the series would only be long.
   if (noncentrality > 2e5) return 1;
   return noncentralFUpperTail(fCritical(plan.alpha, df1, df2), df1, df2, noncentrality);

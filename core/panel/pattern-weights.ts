@@ -40,17 +40,27 @@ export function patternWeights(pattern: CountPattern, a: number, b: number): Pat
   let sumB = 0;
   let sumBB = 0;
   let log = 0;
+  // One logarithm for many factors: it costs more than all else here.
+  let factors = 1;
   for (let cell = 0; cell < size; cell += 1) {
-    const n = pattern.counts[cell] ?? 1;
-    const weight = n / (1 + n * b);
+    const n = pattern.counts[cell] as number;
+    const spread = n * b;
+    const weight = n / (1 + spread);
+    const square = weight * weight;
     w[cell] = weight;
-    wB[cell] = -weight * weight;
-    wBB[cell] = 2 * weight * weight * weight;
+    wB[cell] = -square;
+    wBB[cell] = 2 * square * weight;
     sum += weight;
-    sumB += wB[cell] ?? 0;
-    sumBB += wBB[cell] ?? 0;
-    log += Math.log1p(n * b);
+    sumB -= square;
+    sumBB += 2 * square * weight;
+    if (spread < 0.01) log += Math.log1p(spread);
+    else factors *= 1 + spread;
+    if (factors > 1e250) {
+      log += Math.log(factors);
+      factors = 1;
+    }
   }
+  log += Math.log(factors);
   const d = 1 + a * sum;
   const c = a / d;
   return {

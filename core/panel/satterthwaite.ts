@@ -86,6 +86,11 @@ export function quadraticForm(matrix: Float64Array, l: Float64Array): number {
   return sum;
 }
 
+/** A variance known as badly as this says nothing; below it critical values leave the range of numbers. */
+const leastDf = 0.05;
+/** A variance that moves with no variance parameter counts as known. */
+const mostDf = 1e9;
+
 /**
  * One linear combination of a model's coefficients with its variance and Satterthwaite degrees of freedom.
  *
@@ -100,5 +105,6 @@ export function satterthwaite(model: MixedModel, spread: CoefficientCovariance, 
   for (let k = 0; k < l.length; k += 1) estimate += (l[k] as number) * (model.coefficients[k] as number);
   const variance = quadraticForm(spread.covariance, l);
   const gradient = Float64Array.from(spread.derivatives, (matrix) => quadraticForm(matrix, l));
-  return { estimate, variance, df: (2 * variance * variance) / quadraticForm(spread.parameters, gradient) };
+  const df = (2 * variance * variance) / quadraticForm(spread.parameters, gradient);
+  return { estimate, variance, df: Math.min(Math.max(df, leastDf), mostDf) };
 }

@@ -30,6 +30,9 @@ class Codes {
   }
 }
 
+/** No scale reaches this, and squares of larger numbers leave the range of numbers. */
+const largestScore = 1e50;
+
 /** Cells of taster × sample beyond this would not fit a kitchen's computer. */
 const mostCells = 20_000_000;
 
@@ -68,11 +71,15 @@ function compact(codes: Int32Array, most: number): { codes: Int32Array; old: num
  *
  * @param input the request
  * @returns one entry an attribute, in order of appearance; an attribute whose scores all lie off the scale has none left
- * @throws RefusedInput when the same explicit replicate stands there twice, a score is no finite number,
+ * @throws RefusedInput when the same explicit replicate stands there twice, a score or a level is larger than 1e50,
  * or tasters by samples pass twenty million
  */
 export function attributeColumns(input: PanelInput): AttributeColumns[] {
   const { scores } = input;
+  for (const [sample, level] of Object.entries(input.levels ?? {})) {
+    if (!(Math.abs(level) <= largestScore))
+      throw new RefusedInput('a level must be a number no larger than 1e50', ['levels', sample]);
+  }
   refuseDuplicates(scores);
   const tasters = new Codes();
   const samples = new Codes();
@@ -83,8 +90,9 @@ export function attributeColumns(input: PanelInput): AttributeColumns[] {
   const taster = new Int32Array(scores.length);
   const sample = new Int32Array(scores.length);
   scores.forEach((one, index) => {
-    if (!Number.isFinite(one.score))
-      throw new RefusedInput('a score must be a finite number', ['scores', index, 'score']);
+    if (!(Math.abs(one.score) <= largestScore)) {
+      throw new RefusedInput('a score must be a number no larger than 1e50', ['scores', index, 'score']);
+    }
     taster[index] = tasters.of(one.taster);
     sample[index] = samples.of(one.sample);
     const attribute = attributes.of(one.attribute);

@@ -2,6 +2,7 @@ import { tBothTails, tCritical } from '#core/numeric/t-distribution.ts';
 import type { Reason } from '#core/reason.ts';
 import { bestLevel } from './best-level.ts';
 import type { CellTable } from './cell-table.ts';
+import { chosenSamples } from './chosen-samples.ts';
 import { fitMixedModel, type MixedModel } from './mixed-model.ts';
 import { pageBlocks } from './page-blocks.ts';
 import { pageTest } from './page-test.ts';
@@ -20,28 +21,6 @@ function fitPolynomial(cells: CellTable, centred: Float64Array, degree: number):
   const model = fitMixedModel(cells, polynomialMeans(centred, degree));
   const spread = model === null ? null : coefficientCovariance(model);
   return model === null || spread === null ? null : { model, spread };
-}
-
-/** The columns of the samples that have a level. */
-function withLevels(cells: CellTable, kept: readonly number[]): CellTable {
-  const pick = <Kind extends Int32Array | Float64Array>(from: Kind, to: Kind): Kind => {
-    for (let taster = 0; taster < cells.tasters; taster += 1) {
-      kept.forEach((sample, place) => {
-        to[taster * kept.length + place] = from[taster * cells.samples + sample] ?? 0;
-      });
-    }
-    return to;
-  };
-  const size = cells.tasters * kept.length;
-  const count = pick(cells.count, new Int32Array(size));
-  return {
-    tasters: cells.tasters,
-    samples: kept.length,
-    scores: count.reduce((sum, n) => sum + n, 0),
-    count,
-    mean: pick(cells.mean, new Float64Array(size)),
-    inner: pick(cells.inner, new Float64Array(size)),
-  };
 }
 
 export interface TrendQuestion {
@@ -71,11 +50,13 @@ export function trendOf(question: TrendQuestion): { readonly trend: Trend | null
   const say = (at: string[], code: Reason['code'], needs: string) =>
     reasons.push({ path: [...path, ...at], code, needs });
   const kept = levels.flatMap((level, sample) => (level === null ? [] : [sample]));
-  const cells = withLevels(question.cells, kept);
+  const cells = chosenSamples(question.cells, kept);
   const known = kept.map((sample) => levels[sample] ?? 0);
   const centre = known.reduce((sum, level) => sum + level, 0) / known.length;
-  const centred = Float64Array.from(known, (level) => level - centre);
-  const distinct = new Set(known).size;
+  const half = Math.max(...known.map((level) => Math.abs(level - centre)));
+  // Scaled to ±1: slopes of tiny or huge levels keep their digits. Levels closer than a hundred-thousandth of that count as one.
+  const centred = Float64Array.from(known, (level) => (half > 0 ? (level - centre) / half : 0));
+  const distinct = new Set(Array.from(centred, (u) => Math.round(u * 1e5))).size;
   const line = distinct < 2 ? null : fitPolynomial(cells, centred, 1);
   if (line === null) {
     if (distinct < 2) say([], 'level-missing', 'samples at two different levels or more');
@@ -95,7 +76,7 @@ export function trendOf(question: TrendQuestion): { readonly trend: Trend | null
   const drawn = parabola ?? line;
   const curve = Array.from({ length: curvePoints }, (_, index) => {
     const level = first + ((last - first) * index) / (curvePoints - 1);
-    const u = level - centre;
+    const u = (level - centre) / half;
     const point = satterthwaite(
       drawn.model,
       drawn.spread,
@@ -112,17 +93,17 @@ export function trendOf(question: TrendQuestion): { readonly trend: Trend | null
     say(['pageL'], code, 'three levels or more, and two tasters or more who tasted them all');
   }
   const ranked = pageable ? pageTest(page.blocks) : null;
-  const best = isLiking ? bestOf(parabola, centre, first, last, bend?.df ?? 1, alpha) : null;
+  const best = isLiking ? bestOf(parabola, centre, half, first, last, bend?.df ?? 1, alpha) : null;
   if (isLiking && parabola === null)
     say(['best'], 'two-levels-only', 'three levels or more, to see where liking turns');
   if (best !== null && 'code' in best) say(['best'], best.code, needsFor[best.code]);
   return {
     trend: {
-      slope: slope.estimate,
-      slopeLow: slope.estimate - reach,
-      slopeHigh: slope.estimate + reach,
+      slope: slope.estimate / half,
+      slopeLow: (slope.estimate - reach) / half,
+      slopeHigh: (slope.estimate + reach) / half,
       slopeP: tBothTails(slope.estimate / slopeError, slope.df),
-      curvature: bend?.estimate ?? null,
+      curvature: bend === null ? null : bend.estimate / half / half,
       curvatureP: bend === null ? null : tBothTails(bend.estimate / Math.sqrt(bend.variance), bend.df),
       pageL: ranked?.l ?? null,
       pageP: ranked?.p ?? null,
@@ -139,10 +120,13 @@ const needsFor = {
   'falling-from-start': 'levels below the lowest one: liking falls from the first',
 } as const;
 
-function bestOf(fit: Fit | null, centre: number, first: number, last: number, df: number, alpha: number) {
+function bestOf(fit: Fit | null, centre: number, half: number, first: number, last: number, df: number, alpha: number) {
   if (fit === null) return null;
   const { covariance } = fit.spread;
   const [, b1 = 0, b2 = 0] = fit.model.coefficients;
-  const parabola = { centre, b1, b2, v11: covariance[4] ?? 0, v12: covariance[5] ?? 0, v22: covariance[8] ?? 0 };
-  return bestLevel(parabola, first, last, tCritical(alpha, df));
+  const parabola = { b1, b2, v11: covariance[4] ?? 0, v12: covariance[5] ?? 0, v22: covariance[8] ?? 0 };
+  const best = bestLevel(parabola, (first - centre) / half, (last - centre) / half, tCritical(alpha, df));
+  if ('code' in best) return best;
+  const back = (u: number | null): number | null => (u === null ? null : centre + half * u);
+  return { level: centre + half * best.level, low: back(best.low), high: back(best.high) };
 }

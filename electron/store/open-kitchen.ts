@@ -1,6 +1,7 @@
 import { closeSync, existsSync, mkdirSync, openSync, readSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { Failure } from '#shared/failure.ts';
+import { beginning } from './change-log.ts';
 import { type Kitchen, kitchenOf } from './kitchen.ts';
 import { migrate } from './migrate.ts';
 import { allMigrations } from './migrations/all-migrations.ts';
@@ -99,7 +100,7 @@ function nameOnce(kitchen: Kitchen): void {
   const isNamed = () => kitchen.read.one('SELECT id FROM kitchens') !== undefined;
   if (isNamed()) return;
   const note = {
-    request: 'kitchen:begin',
+    request: beginning,
     summary: 'Begin a new kitchen',
     fixedBecause: 'A kitchen begins only once.',
   };

@@ -1,16 +1,17 @@
 import { Failure } from '#shared/failure.ts';
-import { rowText, type Step, type StoredChange } from './change-log.ts';
+import { beginning, rowText, type Step, type StoredChange } from './change-log.ts';
 import type { Kitchen } from './kitchen.ts';
-import type { Reader, Value } from './reader.ts';
+import type { Reader } from './reader.ts';
+import type { Value } from './statements.ts';
 
 type Direction = 'undo' | 'redo';
 
 const latestOf = 'SELECT kind FROM steps WHERE target = s.id ORDER BY id DESC LIMIT 1';
 
-/** The step that undo would take back next: the newest one that stands. */
+/** The step that undo would take back next: the newest one that stands. A kitchen's own beginning is nobody's act. */
 function nextToUndo(read: Reader): Step | undefined {
   return read.one<Step>(
-    `SELECT * FROM steps AS s WHERE kind = 'do' AND coalesce((${latestOf}), 'redo') = 'redo' ORDER BY id DESC LIMIT 1`,
+    `SELECT * FROM steps AS s WHERE kind = 'do' AND request <> '${beginning}' AND coalesce((${latestOf}), 'redo') = 'redo' ORDER BY id DESC LIMIT 1`,
   );
 }
 

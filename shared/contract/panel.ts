@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { seed } from './fields.ts';
 import { reason } from './reason.ts';
-import { reads } from './request.ts';
+import { computes } from './request.ts';
 
 // The panel's arithmetic, as scripts ask for it: no store needed.
 
 const label = z.string().min(1).max(200);
 const finite = z.number();
+/** Chance of a false finding; smaller ones than this leave the range in which critical values can be told. */
+const alpha = z.number().min(1e-9).lt(1).default(0.05);
 
 const panelScore = z.strictObject({
   taster: label,
@@ -92,7 +94,7 @@ export const panelAnalysis = z.strictObject({
 
 export const panelRequests = {
   /** What a panel's scores say, attribute by attribute. */
-  'panel:analyse': reads(
+  'panel:analyse': computes(
     z.strictObject({
       scores: z.array(panelScore).min(1).max(2_000_000),
       control: label.optional(),
@@ -104,20 +106,20 @@ export const panelRequests = {
         )
         .optional(),
       liking: label.default('liking'),
-      alpha: z.number().gt(0).lt(1).default(0.05),
+      alpha,
       seed: seed.default(1),
     }),
     panelAnalysis,
     { long: true },
   ),
   /** Whether a triangle, duo-trio or paired test found a difference, and how large it is. */
-  'panel:discriminate': reads(
+  'panel:discriminate': computes(
     z
       .strictObject({
         method: z.enum(['triangle', 'duo-trio', 'paired', 'paired-two-sided']),
         correct: z.int().min(0).max(1_000_000),
         trials: z.int().min(1).max(1_000_000),
-        alpha: z.number().gt(0).lt(1).default(0.05),
+        alpha,
       })
       .refine(({ correct, trials }) => correct <= trials, {
         message: 'there cannot be more correct answers than trials',
@@ -138,7 +140,7 @@ export const panelRequests = {
     }),
   ),
   /** Serving orders, blind codes and what the panel will be able to see. */
-  'panel:design': reads(
+  'panel:design': computes(
     z.strictObject({
       samples: z
         .array(label)
@@ -149,7 +151,7 @@ export const panelRequests = {
       replicates: z.int().min(1).max(10).default(1),
       errorSd: z.number().positive().max(1000),
       difference: z.number().positive().max(1000),
-      alpha: z.number().gt(0).lt(1).default(0.05),
+      alpha,
       power: z.number().gt(0).lt(1).default(0.8),
       seed,
     }),

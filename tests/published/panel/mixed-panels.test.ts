@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { studentizedRange } from '#core/numeric/studentized-range.ts';
 import { cellTable } from '#core/panel/cell-table.ts';
+import { productLoadings } from '#core/panel/control-comparisons.ts';
 import { fitCells } from '#core/panel/fit-panel.ts';
 import { fitMixedModel } from '#core/panel/mixed-model.ts';
 import { pairComparisons } from '#core/panel/pair-comparisons.ts';
@@ -81,6 +82,22 @@ describe.each(panels.map((panel, index) => [index + 1, panel] as const))('invent
       expect(Math.abs((pair?.difference ?? Number.NaN) - estimate)).toBeLessThan(1e-4);
       expect(Math.abs((pair?.p ?? Number.NaN) - p)).toBeLessThan(1e-4);
       expect((pair?.low ?? 0) * (pair?.high ?? 0) > 0).toBe((pair?.p ?? 1) < 0.05);
+    });
+  });
+
+  it('Dunnett’s product correlations are close to the true ones', () => {
+    const size = cells.samples - 1;
+    const covariance = (i: number, j: number): number => spread.covariance[i * cells.samples + j] ?? 0;
+    const between = (i: number, j: number): number =>
+      covariance(i, j) - covariance(i, 0) - covariance(0, j) + covariance(0, 0);
+    const correlation = Float64Array.from({ length: size * size }, (_unused, place) => {
+      const [i, j] = [Math.floor(place / size) + 1, (place % size) + 1];
+      return between(i, j) / Math.sqrt(between(i, i) * between(j, j));
+    });
+    const loadings = productLoadings(correlation, size);
+    correlation.forEach((value, place) => {
+      const [i, j] = [Math.floor(place / size), place % size];
+      if (i !== j) expect(Math.abs(value - (loadings[i] ?? 0) * (loadings[j] ?? 0))).toBeLessThan(0.014);
     });
   });
 

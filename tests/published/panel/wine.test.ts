@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dunnettDistribution } from '#core/numeric/dunnett-distribution.ts';
 import { analysePanel } from '#core/panel/analyse.ts';
 
 // Bitterness of white wine, nine judges, eight bottles (J. H. Randall, Biometrical Journal 31 (1989) 781; the data set `wine` of the
@@ -58,6 +59,29 @@ describe('Randall’s wine: four cells, the average of the two bottles, judges a
     });
   });
 
+  it('three cells against the control: t on 24 degrees of freedom, correlations one half', () => {
+    const found = analysePanel({ scores: averaged, control: 'cold-no' }).attributes[0];
+    const distribution = dunnettDistribution([Math.SQRT1_2, Math.SQRT1_2, Math.SQRT1_2]);
+    // The mean square of the judges by cells, by hand from the differences to the control.
+    const cell = (judge: number, at: number): number => averaged[4 * judge + at]?.score ?? 0;
+    const means = cells.map((_, at) => bitterness.reduce((sum, _row, judge) => sum + cell(judge, at), 0) / 9);
+    const judgeMeans = bitterness.map((_, judge) => cells.reduce((sum, _cell, at) => sum + cell(judge, at), 0) / 4);
+    const grand = means.reduce((sum, mean) => sum + mean, 0) / 4;
+    let square = 0;
+    bitterness.forEach((_, judge) => {
+      cells.forEach((_cell, at) => {
+        square += (cell(judge, at) - (means[at] ?? 0) - (judgeMeans[judge] ?? 0) + grand) ** 2 / 24;
+      });
+    });
+    const error = Math.sqrt((2 * square) / 9);
+    expect(found?.versusControl).toHaveLength(3);
+    found?.versusControl?.forEach(({ difference, p, high }, index) => {
+      expect(difference).toBeCloseTo((means[index + 1] ?? 0) - (means[0] ?? 0), 9);
+      expect(Math.log(p / distribution.upperTail(difference / error, 24))).toBeCloseTo(0, 7);
+      expect((high - difference) / error).toBeCloseTo(distribution.critical(0.05, 24), 7);
+    });
+  });
+
   it('bottles within cells: F of the means of the bottles, by hand', () => {
     const bottle = Array.from(
       { length: 8 },
@@ -72,5 +96,13 @@ describe('Randall’s wine: four cells, the average of the two bottles, judges a
     const jars = analysePanel({ scores: asRepeats }).attributes[0]?.jars;
     expect(jars).toMatchObject({ dfLevel: 3, dfJar: 4 });
     expect(jars?.f).toBeCloseTo(between / 3 / (within / 4), 9);
+    // A score given twice changes no mean; a judge who left a bottle out is brought to the others' height first.
+    const twice = [...asRepeats, ...asRepeats.slice(0, 5)];
+    expect(analysePanel({ scores: twice }).attributes[0]?.jars?.f).toBeCloseTo(jars?.f ?? Number.NaN, 9);
+    const raised = asRepeats
+      .slice(1)
+      .map((one) => (one.taster === 'judge 1' ? { ...one, score: one.score + 500 } : one));
+    const holed = analysePanel({ scores: asRepeats.slice(1) }).attributes[0]?.jars?.f;
+    expect(analysePanel({ scores: raised }).attributes[0]?.jars?.f).toBeCloseTo(holed ?? Number.NaN, 6);
   });
 });
