@@ -33,6 +33,7 @@ export const importWords = {
   row: 'Row',
   where: 'Column',
   why: 'Why',
+  cells: (count: number) => `(${count} scores)`,
   more: (count: number) => `and ${count.toLocaleString('en')} more.`,
   nothingYet: 'Nothing has been changed yet.',
   mend: 'Mend the table and paste it again, or take what is good and leave the rest out.',
