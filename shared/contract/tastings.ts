@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { count, id, moment, name, note, seed } from './fields.ts';
-import { panelAnalysis } from './panel.ts';
 import { reads, writes } from './request.ts';
 
 const attributeInput = z
@@ -161,28 +160,5 @@ export const tastingRequests = {
       ),
     }),
     { long: true },
-  ),
-  /** The analysis of a tasting, or of all closed tastings of a trial, with a sentence for each attribute. */
-  'findings:read': reads(
-    z.strictObject({ trial: id }),
-    z.strictObject({
-      trial: id,
-      tastings: z.int(),
-      scores: z.array(
-        z.strictObject({
-          taster: z.string(),
-          sample: z.string(),
-          attribute: z.string(),
-          replicate: z.int(),
-          score: z.number(),
-          jar: z.string(),
-        }),
-      ),
-      levels: z.record(z.string(), z.number()).nullable(),
-      scales: z.record(z.string(), z.tuple([z.number(), z.number()])),
-      control: z.string().nullable(),
-      analysis: panelAnalysis.nullable(),
-      sentences: z.array(z.strictObject({ attribute: z.string(), sentence: z.string() })),
-    }),
   ),
 } as const;
