@@ -10,7 +10,7 @@ export const importWords = {
   example: 'Taster\tCode\ttang\tfizz\nAnn\t274\t6\t4,5',
   reading: 'Reading the table…',
   columns: 'What each column is',
-  columnsAsk: 'These column names are not understood. Say what each column is.',
+  columnsAsk: 'Not every column name is understood. Say what each column is, or leave it out.',
   column: (head: string, position: number) => (head === '' ? `Column ${position + 1}, no name` : `Column “${head}”`),
   leaveOut: 'leave it out',
   unknown: (head: string) => `not understood: ${head}`,
