@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { lstatSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
@@ -28,6 +28,17 @@ export interface BrowserWindowOptions {
   /** A folder of the window's own, kept between starts. */
   readonly profile: string;
   readonly moreFlags?: readonly string[];
+}
+
+/** The first profile folder that no running window uses: two windows of one profile would be one program. */
+export function freeProfile(folder: string): string {
+  for (let number = 1; ; number += 1) {
+    const profile = number === 1 ? folder : `${folder}-${number}`;
+    const isUsed = ['SingletonLock', 'lockfile'].some((name) =>
+      lstatSync(join(profile, name), { throwIfNoEntry: false }),
+    );
+    if (!isUsed || number === 20) return profile;
+  }
 }
 
 /** Opens an app window of an installed browser on the address. The process lives as long as the window. */

@@ -6,7 +6,7 @@ import { dataFolder, defaultStore } from '#hosts/default-store.ts';
 import { openDeskLine } from '#hosts/desk-line.ts';
 import { type Loopback, startLoopback } from '#hosts/loopback/loopback-server.ts';
 import { Failure } from '#shared/failure.ts';
-import { openBrowserWindow } from './browser-window.ts';
+import { freeProfile, openBrowserWindow } from './browser-window.ts';
 import { buildWhenStale } from './build.ts';
 import { findBrowser, hasDisplay } from './find-browser.ts';
 import { readStartWords, type StartWords } from './start-words.ts';
@@ -40,7 +40,7 @@ function openWindow(browser: string, loopback: Loopback): ChildProcess {
   return openBrowserWindow({
     browser,
     address: loopback.address(),
-    profile: join(dataFolder(process.platform, process.env), 'window'),
+    profile: freeProfile(join(dataFolder(process.platform, process.env), 'window')),
     moreFlags: (process.env.SIDEJAR_WINDOW_FLAGS ?? '').split(' ').filter((flag) => flag !== ''),
   });
 }

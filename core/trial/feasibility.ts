@@ -36,17 +36,28 @@ function dayProblems(
   const problems: PlanProblem[] = [];
   formulas.forEach((formula, position) => {
     if (formula === null) return;
-    const path = plan.factor === 'days' ? ['levels', position, 'value'] : ['held', 'days'];
+    const own = plan.factor === 'formula' ? plan.levels[position] : undefined;
+    const path =
+      plan.factor === 'days'
+        ? ['levels', position, 'value']
+        : own?.days === undefined
+          ? ['held', 'days']
+          : ['levels', position, 'days'];
     const name = plan.levels[position]?.name ?? '';
     if (!(formula.days >= shortestTrial_days)) {
-      const message = `“${name}” would be pulled before it starts (${formula.days} days). Give it an hour or more; for the plain base, taste a jar that was never filled with fruit.`;
+      const message = `“${name}” ${formula.days > 0 ? 'would be pulled almost at once' : 'would be pulled before it starts'} (${formula.days} days). Give it an hour or more; for the plain base, taste a jar that was never filled with fruit.`;
       problems.push({ code: 'pull-before-start', message, path });
     } else if (formula.days > longestTrial_days) {
       const message = `“${name}” would stand ${formula.days} days; a trial may last up to ${longestTrial_days}.`;
       problems.push({ code: 'too-long', message, path });
     }
     if (formula.temperature_C !== null && (formula.temperature_C < 0 || formula.temperature_C > 45)) {
-      const where = plan.factor === 'temperature' ? ['levels', position, 'value'] : ['held', 'temperature_C'];
+      const where =
+        plan.factor === 'temperature'
+          ? ['levels', position, 'value']
+          : own?.temperature_C === undefined
+            ? ['held', 'temperature_C']
+            : ['levels', position, 'temperature_C'];
       const message = `At ${temperature(formula.temperature_C)} these cultures do not work; choose ${temperature(0)} to ${temperature(45)}.`;
       problems.push({ code: 'too-warm-or-cold', message, path: where });
     }

@@ -24,6 +24,9 @@ function scaledTo(additions: readonly Addition[], grams: number): readonly Addit
   });
 }
 
+/** Less than this no kitchen scale shows. */
+const leastAmount_g = 0.1;
+
 type Finding = { readonly value: Partial<Formula> } | { readonly missing: string } | { readonly heldMissing: string };
 
 /** What this level brings of the moved factor. */
@@ -34,15 +37,24 @@ function movedPart(factor: PlanInput['factor'], level: LevelInput, held: HeldInp
     case 'temperature':
       return level.value === undefined ? { missing: 'a temperature in °C' } : { value: { temperature_C: level.value } };
     case 'amount': {
-      if (level.additions !== undefined) return { value: { additions: level.additions } };
-      if (level.value === undefined || level.value < 0) return { missing: 'the grams for each jar (0 or more)' };
+      if (level.additions !== undefined) {
+        const weighed = totalMass_g(level.additions);
+        const said = level.value ?? weighed;
+        if (Math.abs(said - weighed) > 0.01 * Math.max(said, weighed)) {
+          return { missing: `one weight: its additions weigh ${weighed} g, its number says ${said} g` };
+        }
+        return { value: { additions: level.additions } };
+      }
+      if (level.value === undefined || !(level.value === 0 || level.value >= leastAmount_g)) {
+        return { missing: `the grams for each jar (0, or ${leastAmount_g} and more)` };
+      }
       if (held.additions.length === 0) return { heldMissing: 'what is weighed in: name the fruit under what is held' };
       return { value: { additions: scaledTo(held.additions, level.value) } };
     }
     case 'fruit':
       return level.additions === undefined
         ? { missing: 'its fruit and weight' }
-        : { value: { additions: level.additions } };
+        : { value: { additions: [...level.additions, ...held.additions] } };
     case 'state': {
       if (level.additions !== undefined) return { value: { additions: level.additions } };
       const state = level.state ?? byName(additionStates, level.name);

@@ -38,6 +38,16 @@ function recipeOf(additions: readonly Addition[]): string {
     .join('+');
 }
 
+/** Which fruit, whatever its state: food tables write "strawberries, frozen" beside "strawberries". */
+function fruitOf(additions: readonly Addition[]): string {
+  const plain = additions.map((addition) => ({
+    ...addition,
+    ingredient: ingredientName(addition.ingredient).split(',')[0]?.trim().toLowerCase() ?? '',
+    state: addition.state === 'liquid' ? ('liquid' as const) : ('fresh' as const),
+  }));
+  return recipeOf(plain);
+}
+
 function solidState(additions: readonly Addition[]): string {
   return [...new Set(additions.map(({ state }) => state).filter((state) => state !== 'liquid'))].sort().join('+');
 }
@@ -53,7 +63,7 @@ function alsoMoves(factor: PlanInput['factor'], a: readonly Addition[], b: reado
   }
   if (factor === 'state') {
     if (differ(totalMass_g(a), totalMass_g(b))) return 'the amount';
-    return null;
+    return fruitOf(a) === fruitOf(b) ? null : 'the fruit';
   }
   return null;
 }
@@ -65,7 +75,6 @@ function alsoMoves(factor: PlanInput['factor'], a: readonly Addition[], b: reado
  */
 export function movedFactors(plan: PlanInput, formulas: readonly (Formula | null)[]): PlanProblem[] {
   const problems: PlanProblem[] = [];
-  const first = formulas[0];
   plan.levels.forEach((level, position) => {
     for (const member of Object.keys(memberWords) as (keyof LevelInput)[]) {
       if (level[member] === undefined || membersOf[plan.factor].includes(member)) continue;
@@ -76,14 +85,17 @@ export function movedFactors(plan: PlanInput, formulas: readonly (Formula | null
       });
     }
     const formula = formulas[position];
-    if (position === 0 || first == null || formula == null) return;
-    const other = alsoMoves(plan.factor, first.additions, formula.additions);
-    if (other === null) return;
-    problems.push({
-      code: 'two-factors-moved',
-      message: `Between “${plan.levels[0]?.name}” and “${level.name}” ${other} moves too: nobody could tell which did it. Make it equal, or ask about the whole formula.`,
-      path: ['levels', position, 'additions'],
-    });
+    if (formula == null) return;
+    for (const [earlier, other] of formulas.slice(0, position).entries()) {
+      const also = other === null ? null : alsoMoves(plan.factor, other.additions, formula.additions);
+      if (also === null) continue;
+      problems.push({
+        code: 'two-factors-moved',
+        message: `Between “${plan.levels[earlier]?.name}” and “${level.name}” ${also} moves too: nobody could tell which did it. Make it equal, or ask about the whole formula.`,
+        path: ['levels', position, 'additions'],
+      });
+      return;
+    }
   });
   return problems;
 }

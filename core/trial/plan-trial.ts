@@ -50,7 +50,12 @@ function levelProblems(plan: PlanInput): PlanProblem[] {
 }
 
 function alikeProblems(plan: PlanInput, formulas: readonly (Formula | null)[]): PlanProblem[] {
-  const texts = formulas.map((formula) => (formula === null ? null : JSON.stringify(formula)));
+  // The order in which additions are written makes no other drink.
+  const sorted = (formula: Formula) => ({
+    ...formula,
+    additions: formula.additions.map((addition) => JSON.stringify(addition)).sort(),
+  });
+  const texts = formulas.map((formula) => (formula === null ? null : JSON.stringify(sorted(formula))));
   return texts.flatMap((text, position): PlanProblem[] => {
     const twin = text === null ? position : texts.indexOf(text);
     if (twin === position) return [];

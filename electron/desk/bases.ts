@@ -106,6 +106,11 @@ export const baseHandlers: Handlers<
   'bases:strain'(kitchen, input) {
     const base = found(findBase(kitchen.read, input.base), 'base', 'base');
     if (base.strainedAt !== null) throw new Failure('refused', `${base.name} is strained already.`, ['base']);
+    const { sugarNow_g_per_L: now } = input;
+    if (now !== undefined && base.sugarStart_g_per_L !== null && now > base.sugarStart_g_per_L) {
+      const message = `sugarNow_g_per_L (${now}) is above what the base started with; allowed: 0 to ${base.sugarStart_g_per_L}.`;
+      throw new Failure('invalid-input', message, ['sugarNow_g_per_L']);
+    }
     const at = input.at === undefined ? kitchen.now().toISOString() : storedMoment(input.at);
     if (at < base.madeAt) throw new Failure('refused', 'A base can’t be strained before it was made.', ['at']);
     return kitchen.write({ request: 'bases:strain', summary: `Strain base ${base.name}` }, (writer) => ({

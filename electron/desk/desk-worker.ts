@@ -8,14 +8,14 @@ import type { FromDesk, ToDesk } from './worker-messages.ts';
 
 const port = parentPort;
 if (port === null) throw new Error('The desk runs as a worker thread.');
-const { store } = workerData as { store: string };
+const { store, makes } = workerData as { store: string; makes: 'any' | 'writes' };
 
 function post(message: FromDesk): void {
   port?.postMessage(message);
 }
 
-const desk = deskOf(async () => {
-  const kitchen = await openKitchen(store);
+const desk = deskOf(async (writes) => {
+  const kitchen = await openKitchen(store, { mayMake: writes || makes === 'any' });
   kitchen.onChange(({ step, tables }) => post({ kind: 'changed', step, tables }));
   return kitchen;
 });

@@ -31,11 +31,11 @@ export interface DeskOptions {
 /**
  * @param opening the kitchen, or how to open it: done for the first request that needs one, and tried again after a failure
  */
-export function deskOf(opening: Kitchen | (() => Promise<Kitchen>), options: DeskOptions = {}): Desk {
+export function deskOf(opening: Kitchen | ((writes: boolean) => Promise<Kitchen>), options: DeskOptions = {}): Desk {
   let opened: Kitchen | null = typeof opening === 'function' ? null : opening;
 
-  async function openedKitchen(): Promise<Kitchen> {
-    if (opened === null && typeof opening === 'function') opened = await opening();
+  async function openedKitchen(writes: boolean): Promise<Kitchen> {
+    if (opened === null && typeof opening === 'function') opened = await opening(writes);
     if (opened === null) throw new Failure('internal', 'There is no kitchen.');
     return opened;
   }
@@ -45,7 +45,7 @@ export function deskOf(opening: Kitchen | (() => Promise<Kitchen>), options: Des
       return (allComputers[name as ComputingName] as (input: unknown, watch: Watch) => unknown)(input, watch);
     }
     const handler = allHandlers[name as KitchenName] as (kitchen: Kitchen, input: unknown, watch: Watch) => unknown;
-    return handler(await openedKitchen(), input, watch);
+    return handler(await openedKitchen(allRequests[name].writes), input, watch);
   }
 
   async function answer(name: string, input: unknown, watch: Watch): Promise<unknown> {

@@ -1,3 +1,4 @@
+import { totalMass_g } from '#core/trial/formula.ts';
 import type { TrialPlan } from '#core/trial/plan-trial.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import { storedMoment } from '#store/stored-moment.ts';
@@ -40,7 +41,7 @@ export function insertTrial(writer: Writer, input: InputOf<'trials:save'>, plan:
       trial_id: trial.id,
       position: position + 1,
       name: level.name,
-      value: level.value ?? null,
+      value: level.value ?? (input.factor === 'amount' && formula != null ? totalMass_g(formula.additions) : null),
       is_control: level.name === input.control ? 1 : 0,
       formula: JSON.stringify(formula),
     });

@@ -1,11 +1,14 @@
+import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { ingredientName } from '#core/trial/formula.ts';
 import { hoursBetween } from '#core/trial/moment.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { findJar, type Jar, readingsOfJar, sightingsOfJar, sipsOfJar, sipsOfTrial } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { storedMoment } from '#store/stored-moment.ts';
-import type { Columns } from '#store/tables.ts';
+import type { Columns, Row } from '#store/tables.ts';
 import { levelsOfTrial, vesselOf } from '#store/trials.ts';
+import type { Writer } from '#store/writer.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 
@@ -70,9 +73,24 @@ function act(
     { request: `jars:${kind}`, summary: `${verbs[kind]} jar${jars.length === 1 ? '' : 's'} ${labels}` },
     (writer) => {
       for (const { id } of jars) writer.update('jars', id, values(at));
+      if (kind === 'start') takeFromStock(writer, jars);
     },
   );
   return { jars: input.jars.map((id) => found(findJar(kitchen.read, id), 'jar', 'jars')) };
+}
+
+/** What goes into the jars is no longer on hand; never below nothing, for who knows what was there. */
+function takeFromStock(writer: Writer, jars: readonly Jar[]): void {
+  for (const jar of jars) {
+    const level = levelsOfTrial(writer, jar.trial).find(({ id }) => id === jar.level);
+    for (const { ingredient, mass_g } of level?.formula.additions ?? []) {
+      const written = ingredientName(ingredient);
+      const name = findIngredient(written)?.name ?? written;
+      const stock = writer.one<Row<'stocks'>>('SELECT * FROM stocks WHERE name = ?', name);
+      if (stock?.on_hand_g == null) continue;
+      writer.update('stocks', stock.id, { on_hand_g: Math.max(0, stock.on_hand_g - mass_g) });
+    }
+  }
 }
 
 interface Place {
@@ -198,7 +216,16 @@ export const jarHandlers: Handlers<
     const table = { reading: 'readings', sighting: 'sightings', sip: 'sips' } as const;
     found(kitchen.read.row(table[kind], id), kind, 'id');
     return kitchen.write({ request: 'entries:remove', summary: `Take out a mistaken ${kind}` }, (writer) => {
+      const mistaken = kind === 'sighting' ? writer.row('sightings', id) : undefined;
       writer.remove(table[kind], id);
+      // A mould that was none takes its discarding back with it, unless mould was seen twice.
+      if (mistaken?.what === 'mould' && mistaken.jar_id !== null) {
+        const again = writer.one("SELECT id FROM sightings WHERE jar_id = ? AND what = 'mould'", mistaken.jar_id);
+        const jar = writer.row('jars', mistaken.jar_id);
+        if (again === undefined && jar?.discard_reason === 'mould') {
+          writer.update('jars', jar.id, { discarded_at: null, discard_reason: null });
+        }
+      }
       return { removed: id };
     });
   },

@@ -8,6 +8,7 @@ import { listOwnIngredients, listStocks, listTasters } from '#store/people-and-p
 import type { Row } from '#store/tables.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { nameKey } from './name-key.ts';
 
 type Ingredient = ValueOf<'pantry:list'>['ingredients'][number];
 
@@ -64,7 +65,9 @@ function pantryName(kitchen: Kitchen, written: string): string {
 }
 
 function assertFree(kitchen: Kitchen, table: 'tasters' | 'ingredients', name: string, id: string | undefined): void {
-  const twin = kitchen.read.one<{ id: string }>(`SELECT id FROM ${table} WHERE name = ? COLLATE NOCASE`, name);
+  const key = nameKey(name);
+  const all = kitchen.read.all<{ id: string; name: string }>(`SELECT id, name FROM ${table}`);
+  const twin = all.find((row) => nameKey(row.name) === key);
   if (twin === undefined || twin.id === id) return;
   const what = table === 'tasters' ? 'taster' : 'ingredient';
   throw new Failure('refused', `There is a ${what} called “${name}” already. Choose another name.`, ['name']);

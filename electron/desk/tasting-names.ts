@@ -1,5 +1,6 @@
 import type { Kitchen } from '#store/kitchen.ts';
 import { attributesOf, samplesOf, servingsOf, type TastingWhole } from '#store/tastings.ts';
+import { nameKey } from './name-key.ts';
 
 export type Attribute = TastingWhole['attributes'][number];
 export type Sample = TastingWhole['sampleList'][number];
@@ -19,14 +20,10 @@ export interface TastingNames {
   readonly attributes: readonly Attribute[];
 }
 
-function key(written: string): string {
-  return written.normalize('NFC').trim().toLowerCase();
-}
-
 export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames {
   const tasters = new Map<string, { id: string; name: string }>();
   for (const { taster: id, name } of servingsOf(kitchen.read, tasting)) {
-    tasters.set(key(name), { id, name });
+    tasters.set(nameKey(name), { id, name });
     tasters.set(id, { id, name });
   }
   const samples = new Map<string, Sample[]>();
@@ -34,25 +31,25 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
     // A code wins over a jar's label, a label over a level.
     const names = [sample.id, sample.code, sample.jar?.label ?? '', sample.jar?.level ?? ''];
     names.forEach((name, rank) => {
-      const place = `${rank < 2 ? 0 : rank - 1}:${key(name)}`;
+      const place = `${rank < 2 ? 0 : rank - 1}:${nameKey(name)}`;
       samples.set(place, [...(samples.get(place) ?? []), sample]);
     });
   }
   const attributes = attributesOf(kitchen.read, tasting);
   const attributesByName = new Map(
-    attributes.flatMap((each) => [[key(each.name), each] as const, [each.id, each] as const]),
+    attributes.flatMap((each) => [[nameKey(each.name), each] as const, [each.id, each] as const]),
   );
 
   return {
     attributes,
     taster(written) {
-      const found = tasters.get(key(written));
+      const found = tasters.get(nameKey(written));
       if (found !== undefined) return found;
       const code = 'unknown-taster';
       return { code, message: `“${written}” is not one of this tasting’s tasters.` };
     },
     sample(written) {
-      const name = key(written);
+      const name = nameKey(written);
       const found = samples.get(`0:${name}`) ?? samples.get(`1:${name}`) ?? samples.get(`2:${name}`);
       if (found === undefined) {
         return { code: 'unknown-sample', message: `“${written}” is neither a code nor a jar of this tasting.` };
@@ -65,7 +62,7 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
       return only;
     },
     attribute(written) {
-      const found = attributesByName.get(key(written));
+      const found = attributesByName.get(nameKey(written));
       if (found !== undefined) return found;
       const code = 'unknown-attribute';
       return {

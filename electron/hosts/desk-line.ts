@@ -16,6 +16,8 @@ export interface DeskLineOptions {
   /** The worker's file: the built one, or electron/desk/desk-worker.ts when run from source. */
   readonly worker: URL;
   readonly store: string;
+  /** A kitchen that is not there is made for any request, or only for one that writes (the default is any). */
+  readonly makes?: 'any' | 'writes';
 }
 
 const gone: Envelope<never> = {
@@ -27,8 +29,8 @@ const gone: Envelope<never> = {
 };
 
 /** Starts the desk in a worker thread with its kitchen; opening errors settle every request as that failure. */
-export function openDeskLine({ worker: file, store }: DeskLineOptions): DeskLine {
-  const worker = new Worker(file, { workerData: { store } });
+export function openDeskLine({ worker: file, store, makes = 'any' }: DeskLineOptions): DeskLine {
+  const worker = new Worker(file, { workerData: { store, makes } });
   const waiting = new Map<string, { settle: (envelope: Envelope<unknown>) => void; stopFlag: Int32Array }>();
   const listeners = new Set<(event: DeskEvent) => void>();
   let isGone = false;

@@ -17,6 +17,8 @@ export interface OpenOptions {
   /** How long to wait for another writer before `store-locked`. */
   readonly patience_ms?: number;
   readonly migrations?: readonly Migration[];
+  /** False: a file that does not exist is `store-missing`, not a new kitchen. */
+  readonly mayMake?: boolean;
 }
 
 interface Header {
@@ -124,6 +126,12 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
   const exists = existsSync(file);
   let header: Header | null = null;
   try {
+    if (!exists && options.mayMake === false) {
+      throw new Failure(
+        'store-missing',
+        `There is no kitchen at ${file}. Check the name; only a request that writes makes a new one.`,
+      );
+    }
     if (exists && statSync(file).isDirectory()) {
       throw new Failure('store-not-a-kitchen', 'This is a folder, not a kitchen. Name a file that ends in .sidejar.');
     }

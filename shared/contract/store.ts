@@ -4,6 +4,14 @@ import { reads, writes } from './request.ts';
 
 // The kitchen's file itself: what it is, whether it is whole, its backups, history, undo and bin.
 
+/** Looks no deeper than it allows: an endless nest must not exhaust whoever reads it. */
+function isShallowJson(value: unknown, depth = 40): boolean {
+  if (value === null || ['string', 'boolean'].includes(typeof value)) return true;
+  if (typeof value === 'number') return Number.isFinite(value);
+  if (typeof value !== 'object' || depth === 0) return false;
+  return Object.values(value).every((inner) => isShallowJson(inner, depth - 1));
+}
+
 const stepSummary = z.strictObject({ step: z.int(), summary: z.string() });
 
 export const storeRequests = {
@@ -35,7 +43,8 @@ export const storeRequests = {
     z.strictObject({
       name,
       body: z
-        .json()
+        .unknown()
+        .refine((body) => isShallowJson(body), { error: 'a draft is JSON of at most 40 levels', abort: true })
         .refine((body) => JSON.stringify(body).length <= 200_000, 'a draft may have up to 200,000 characters'),
     }),
     z.strictObject({ kept: z.boolean() }),

@@ -26,7 +26,7 @@ describe('a request that can’t be taken', () => {
       message: 'baseEach_mL must be a finite number.',
       path: ['baseEach_mL'],
     });
-    expect(await plan({ baseEach_mL: -5 })).toMatchObject({ message: 'baseEach_mL must be more than 0.' });
+    expect(await plan({ baseEach_mL: -5 })).toMatchObject({ message: 'baseEach_mL must be 0.001 or more.' });
     expect(await plan({ replicates: 99 })).toMatchObject({ message: 'replicates must be 12 or less.' });
     expect(await plan({ colour: 'red' })).toMatchObject({
       message: 'The input has a member the request does not know: colour.',
@@ -45,7 +45,7 @@ describe('a request that can’t be taken', () => {
         ],
       }),
     ).toMatchObject({
-      message: 'levels[1].additions[0].mass_g must be more than 0.',
+      message: 'levels[1].additions[0].mass_g must be 0.001 or more.',
       path: ['levels', 1, 'additions', 0, 'mass_g'],
     });
     expect(await fail('trials:plan', null)).toMatchObject({ code: 'invalid-input', path: [] });

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openKitchen } from '#store/open-kitchen.ts';
@@ -87,6 +87,14 @@ describe('npm run -s sidejar -- <request>', () => {
     other.exec('BEGIN EXCLUSIVE');
     expect(failure(await sidejar(['tasters:save', '--store', busy], '{"name":"A"}')).code).toBe('store-locked');
     other.close();
+  }, 60_000);
+
+  it('makes a kitchen only for a request that writes: a mistyped file is missing, not empty', async () => {
+    const store = newStore();
+    for (const request of ['store:check', 'store:backup', 'trials:list']) {
+      expect(failure(await sidejar([request, '--store', store])).code).toBe('store-missing');
+    }
+    expect(existsSync(store)).toBe(false);
   }, 60_000);
 
   it('without a request it says how to use it and names the requests', async () => {

@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { allRequests } from '#shared/contract/all-requests.ts';
 import { defaultStore } from '../default-store.ts';
 import { runHeadless } from './run-headless.ts';
@@ -6,10 +7,15 @@ import { runHeadless } from './run-headless.ts';
 
 const words = process.argv.slice(2);
 const at = words.indexOf('--store');
-const store = at >= 0 ? words[at + 1] : defaultStore(process.platform, process.env);
+// npm runs scripts in the package's folder; a relative file is meant from where the person stood.
+const named = at >= 0 ? words[at + 1] : undefined;
+const store =
+  named === undefined
+    ? defaultStore(process.platform, process.env)
+    : resolve(process.env.INIT_CWD ?? process.cwd(), named);
 const [request, ...others] = at >= 0 ? words.toSpliced(at, 2) : words;
 
-if (request === undefined || request.startsWith('-') || others.length > 0 || store === undefined) {
+if (request === undefined || request.startsWith('-') || others.length > 0 || (at >= 0 && named === undefined)) {
   process.stderr.write(
     `Usage: npm run -s sidejar -- <request> [--store FILE] < input.json\nRequests: ${Object.keys(allRequests).sort().join(', ')}\n`,
   );

@@ -46,7 +46,7 @@ export async function runHeadless(options: HeadlessOptions): Promise<number> {
       error instanceof Failure ? error.report() : { code: 'internal', message: 'The input could not be read.' },
     );
   }
-  const line = openDeskLine({ worker: options.worker, store: options.store });
+  const line = openDeskLine({ worker: options.worker, store: options.store, makes: 'writes' });
   const ask = 'headless';
   const forget = line.listen((event) => {
     if (event.kind === 'progress') options.stderr.write(`${JSON.stringify(event)}\n`);

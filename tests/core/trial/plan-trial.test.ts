@@ -179,6 +179,48 @@ describe('planTrial(plan)', () => {
         'two-factors-moved at levels.1.additions',
       ]);
     });
+    it('a second factor between any two levels, the fruit of a state trial, a weight that says two things', () => {
+      const fruit = (name: string, ingredient: string, mass_g: number, state: 'fresh' | 'frozen' = 'fresh') => ({
+        name,
+        additions: [{ ingredient, mass_g, state }],
+      });
+      const held = { also: {}, additions: [], days: 2 };
+      const plain = { name: 'plain', additions: [] };
+      const moved = { factor: 'fruit', control: 'plain', held } as const;
+      expect(codes({ ...moved, levels: [plain, fruit('a', 'raspberries', 50), fruit('b', 'cherries', 150)] })).toEqual([
+        'two-factors-moved at levels.2.additions',
+      ]);
+      const state = { factor: 'state', control: 'fresh', held } as const;
+      expect(
+        codes({ ...state, levels: [fruit('fresh', 'raspberries', 50), fruit('frozen', 'mangos', 50, 'frozen')] }),
+      ).toEqual(['two-factors-moved at levels.1.additions']);
+      expect(
+        codes({
+          ...state,
+          levels: [fruit('fresh', 'strawberries', 50), fruit('frozen', 'strawberries, frozen', 50, 'frozen')],
+        }),
+      ).toEqual([]);
+      const amount = { factor: 'amount', control: 'a', held } as const;
+      expect(
+        codes({ ...amount, levels: [{ ...fruit('a', 'plums', 100), value: 50 }, fruit('b', 'plums', 80)] }),
+      ).toEqual(['level-value-missing at levels.0']);
+    });
+    it('what is held stays in every jar of a fruit trial', () => {
+      const { jars, problems } = plan({
+        factor: 'fruit',
+        levels: [
+          { name: 'pear', additions: [{ ingredient: 'pears', mass_g: 60, state: 'fresh' }] },
+          { name: 'plum', additions: [{ ingredient: 'plums', mass_g: 60, state: 'fresh' }] },
+        ],
+        control: 'pear',
+        held: { ...workingPlan.held, days: 2, additions: [{ ingredient: 'ginger root', mass_g: 6, state: 'fresh' }] },
+      });
+      expect(problems).toEqual([]);
+      expect(jars.map(({ additions }) => additions.map(({ ingredient }) => ingredient))).toEqual([
+        ['pears', 'ginger root'],
+        ['plums', 'ginger root'],
+      ]);
+    });
     it('no control, one level, the same name twice, two levels alike', () => {
       expect(codes({ control: '5 days' })).toEqual(['no-control at control']);
       expect(codes({ control: '' })).toEqual(['no-control at control']);
