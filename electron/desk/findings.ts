@@ -1,4 +1,3 @@
-import { analysePanel } from '#core/panel/analyse.ts';
 import { isOrdered } from '#core/trial/factor.ts';
 import { findingAgainstControl } from '#core/trial/finding-against-control.ts';
 import { type FindingFrame, sureEnough } from '#core/trial/finding-frame.ts';
@@ -9,6 +8,7 @@ import { revealedScores, scalesOfTrial } from '#store/tastings.ts';
 import { findTrial, type TrialWhole } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { rememberedAnalysis } from './remembered-analysis.ts';
 
 /** Each level's number on the factor's line; null where the factor has none or a level lacks one. */
 function levelNumbers(trial: TrialWhole): Record<string, number> | null {
@@ -31,7 +31,7 @@ export const findingHandlers: Handlers<'findings:read'> = {
     const analysis =
       scores.length === 0
         ? null
-        : analysePanel({
+        : rememberedAnalysis({
             scores,
             ...(control === null ? {} : { control }),
             ...(levels === null ? {} : { levels }),
