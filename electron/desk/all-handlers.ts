@@ -1,30 +1,39 @@
-import type { RequestName } from '#shared/contract/all-requests.ts';
+import type { ComputingName, KitchenName } from '#shared/contract/all-requests.ts';
 import { baseHandlers } from './bases.ts';
-import { fermentHandlers } from './ferment.ts';
+import { courseHandlers } from './course.ts';
+import { discriminationHandlers } from './discriminations.ts';
+import { fermentComputers } from './ferment.ts';
 import { findingHandlers } from './findings.ts';
-import type { Handlers } from './handler.ts';
+import type { Computers, Handlers } from './handler.ts';
 import { jarHandlers } from './jars.ts';
 import { kitchenHandlers } from './kitchen.ts';
-import { panelHandlers } from './panel.ts';
+import { panelComputers } from './panel.ts';
 import { peopleAndPantryHandlers } from './people-and-pantry.ts';
+import { profileHandlers } from './profiles.ts';
 import { recipeHandlers } from './recipes.ts';
 import { scoreHandlers } from './scores.ts';
+import { sheetHandlers } from './sheets.ts';
 import { storeHandlers } from './store.ts';
 import { tastingHandlers } from './tastings.ts';
 import { trialHandlers } from './trials.ts';
 
-/** Every request of the contract has its handler here: leaving one out does not type-check. */
-export const allHandlers: Handlers<RequestName> = {
+/** Every request that needs a kitchen has its handler here: leaving one out does not type-check. */
+export const allHandlers: Handlers<KitchenName> = {
   ...kitchenHandlers,
   ...storeHandlers,
   ...peopleAndPantryHandlers,
   ...baseHandlers,
   ...trialHandlers,
   ...jarHandlers,
+  ...sheetHandlers,
+  ...courseHandlers,
   ...tastingHandlers,
   ...scoreHandlers,
-  ...panelHandlers,
-  ...fermentHandlers,
+  ...discriminationHandlers,
+  ...profileHandlers,
   ...findingHandlers,
   ...recipeHandlers,
 };
+
+/** And every request that only computes. */
+export const allComputers: Computers<ComputingName> = { ...panelComputers, ...fermentComputers };

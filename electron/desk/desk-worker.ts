@@ -1,11 +1,10 @@
 import { parentPort, workerData } from 'node:worker_threads';
-import { type Envelope, Failure } from '#shared/failure.ts';
+import { Failure } from '#shared/failure.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
-import { type Desk, deskOf } from './desk.ts';
-import { failureReport } from './failure-report.ts';
+import { deskOf } from './desk.ts';
 import type { FromDesk, ToDesk } from './worker-messages.ts';
 
-// The desk's thread: opens the kitchen once, then answers requests in the order they come.
+// The desk's thread: opens the kitchen when one is needed, and answers requests in the order they come.
 
 const port = parentPort;
 if (port === null) throw new Error('The desk runs as a worker thread.');
@@ -15,39 +14,32 @@ function post(message: FromDesk): void {
   port?.postMessage(message);
 }
 
-/** A kitchen that can't be opened still answers: every request settles with the reason. */
-async function openDesk(): Promise<Desk | Envelope<never>> {
-  try {
-    const kitchen = await openKitchen(store);
-    kitchen.onChange(({ step, tables }) => post({ kind: 'changed', step, tables }));
-    return deskOf(kitchen);
-  } catch (error) {
-    return { ok: false, error: failureReport(error) };
-  }
-}
-
-const opened = openDesk();
+const desk = deskOf(async () => {
+  const kitchen = await openKitchen(store);
+  kitchen.onChange(({ step, tables }) => post({ kind: 'changed', step, tables }));
+  return kitchen;
+});
 
 async function answer(message: Extract<ToDesk, { kind: 'ask' }>): Promise<void> {
-  const desk = await opened;
-  const envelope =
-    'handle' in desk
-      ? await desk.handle(message.name, message.input, {
-          progress: (done, total) => post({ kind: 'progress', ask: message.ask, done, total }),
-          assertGoing() {
-            if (Atomics.load(message.stopFlag, 0) === 1) throw new Failure('stopped', 'Stopped. Nothing was changed.');
-          },
-        })
-      : desk;
+  const envelope = await desk.handle(message.name, message.input, {
+    progress: (done, total) => post({ kind: 'progress', ask: message.ask, done, total }),
+    assertGoing() {
+      if (Atomics.load(message.stopFlag, 0) === 1) throw new Failure('stopped', 'Stopped. Nothing was changed.');
+    },
+  });
   post({ kind: 'settled', ask: message.ask, envelope });
 }
 
-port.on('message', async (message: ToDesk) => {
-  if (message.kind === 'ask') {
-    await answer(message);
-    return;
-  }
-  const desk = await opened;
-  if ('close' in desk) desk.close();
-  port.close();
+// One after the other: two requests that come before the kitchen is open must not open it twice.
+let last = Promise.resolve();
+
+port.on('message', (message: ToDesk) => {
+  last = last.then(async () => {
+    if (message.kind === 'ask') {
+      await answer(message);
+    } else {
+      desk.close();
+      port.close();
+    }
+  });
 });

@@ -1,8 +1,14 @@
 import type { z } from 'zod';
-import { allRequests, isRequestName } from '#shared/contract/all-requests.ts';
+import {
+  allRequests,
+  type ComputingName,
+  isRequestName,
+  type KitchenName,
+  type RequestName,
+} from '#shared/contract/all-requests.ts';
 import { type Envelope, Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { allHandlers } from './all-handlers.ts';
+import { allComputers, allHandlers } from './all-handlers.ts';
 import { failureReport } from './failure-report.ts';
 import type { Watch } from './handler.ts';
 import { inputFailure } from './input-failure.ts';
@@ -22,7 +28,26 @@ export interface DeskOptions {
   readonly checkAnswers?: boolean;
 }
 
-export function deskOf(kitchen: Kitchen, options: DeskOptions = {}): Desk {
+/**
+ * @param opening the kitchen, or how to open it: done for the first request that needs one, and tried again after a failure
+ */
+export function deskOf(opening: Kitchen | (() => Promise<Kitchen>), options: DeskOptions = {}): Desk {
+  let opened: Kitchen | null = typeof opening === 'function' ? null : opening;
+
+  async function openedKitchen(): Promise<Kitchen> {
+    if (opened === null && typeof opening === 'function') opened = await opening();
+    if (opened === null) throw new Failure('internal', 'There is no kitchen.');
+    return opened;
+  }
+
+  async function settle(name: RequestName, input: unknown, watch: Watch): Promise<unknown> {
+    if (allRequests[name].needs === 'nothing') {
+      return (allComputers[name as ComputingName] as (input: unknown, watch: Watch) => unknown)(input, watch);
+    }
+    const handler = allHandlers[name as KitchenName] as (kitchen: Kitchen, input: unknown, watch: Watch) => unknown;
+    return handler(await openedKitchen(), input, watch);
+  }
+
   async function answer(name: string, input: unknown, watch: Watch): Promise<unknown> {
     if (!isRequestName(name)) {
       throw new Failure('unknown-request', `There is no request called “${name.slice(0, 100)}”.`, ['name']);
@@ -30,8 +55,7 @@ export function deskOf(kitchen: Kitchen, options: DeskOptions = {}): Desk {
     const shape = allRequests[name];
     const parsed = (shape.input as z.ZodType).safeParse(input);
     if (!parsed.success) throw inputFailure(parsed.error, input);
-    const handler = allHandlers[name] as (kitchen: Kitchen, input: unknown, watch: Watch) => unknown;
-    const value = await handler(kitchen, parsed.data, watch);
+    const value = await settle(name, parsed.data, watch);
     if (options.checkAnswers) (shape.output as z.ZodType).parse(value);
     return value;
   }
@@ -46,6 +70,6 @@ export function deskOf(kitchen: Kitchen, options: DeskOptions = {}): Desk {
         return { ok: false, error: report };
       }
     },
-    close: () => kitchen.close(),
+    close: () => opened?.close(),
   };
 }

@@ -8,6 +8,7 @@ import { revealedScores, scalesOfTrial } from '#store/tastings.ts';
 import { findTrial, type TrialWhole } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { analyseWatched } from './panel.ts';
 import { rememberedAnalysis } from './remembered-analysis.ts';
 
 /** Each level's number on the factor's line; null where the factor has none or a level lacks one. */
@@ -17,7 +18,7 @@ function levelNumbers(trial: TrialWhole): Record<string, number> | null {
 }
 
 export const findingHandlers: Handlers<'findings:read'> = {
-  'findings:read'(kitchen, { trial: id }) {
+  'findings:read'(kitchen, { trial: id }, watch) {
     const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
     const scores = revealedScores(kitchen.read, id);
     const closed = kitchen.read.one<{ n: number }>(
@@ -31,15 +32,16 @@ export const findingHandlers: Handlers<'findings:read'> = {
     const analysis =
       scores.length === 0
         ? null
-        : rememberedAnalysis({
-            scores,
-            ...(control === null ? {} : { control }),
-            ...(levels === null ? {} : { levels }),
-            scales,
-            liking: liking ?? 'liking',
-            alpha: 0.05,
-            seed: 1,
-          });
+        : rememberedAnalysis(
+            {
+              scores,
+              ...(control === null ? {} : { control }),
+              ...(levels === null ? {} : { levels }),
+              scales,
+              liking: liking ?? 'liking',
+            },
+            (input) => analyseWatched(input, watch),
+          );
     const attributes = analysis?.attributes ?? [];
     const frame: FindingFrame = { factor: trial.factor, control, replicates: trial.replicates, scales };
     const chances = adjustedChances(attributes);

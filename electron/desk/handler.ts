@@ -1,4 +1,4 @@
-import type { InputOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
+import type { ComputingName, InputOf, KitchenName, ValueOf } from '#shared/contract/all-requests.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 
 /** How a long request tells where it is, and learns that it should stop. */
@@ -8,11 +8,16 @@ export interface Watch {
   assertGoing(): void;
 }
 
-export type Handler<Name extends RequestName> = (
+export type Handler<Name extends KitchenName> = (
   kitchen: Kitchen,
   input: InputOf<Name>,
   watch: Watch,
 ) => ValueOf<Name> | Promise<ValueOf<Name>>;
 
 /** The handlers of some of the requests, each typed by its contract. */
-export type Handlers<Name extends RequestName> = { readonly [Each in Name]: Handler<Each> };
+export type Handlers<Name extends KitchenName> = { readonly [Each in Name]: Handler<Each> };
+
+/** Handlers of requests that only compute: no kitchen is opened for them. */
+export type Computers<Name extends ComputingName> = {
+  readonly [Each in Name]: (input: InputOf<Each>, watch: Watch) => ValueOf<Each>;
+};

@@ -1,9 +1,10 @@
-import { analysePanel } from '#core/panel/analyse.ts';
+import { panelAnalysisSteps } from '#core/panel/analyse.ts';
 import { discriminate } from '#core/panel/discriminate.ts';
+import type { PanelAnalysis, PanelInput } from '#core/panel/panel-analysis.ts';
 import { designPanel } from '#core/panel/panel-design.ts';
 import { RefusedInput } from '#core/panel/refused-input.ts';
 import { Failure } from '#shared/failure.ts';
-import type { Handlers } from './handler.ts';
+import type { Computers, Watch } from './handler.ts';
 
 /** Data that the panel's arithmetic can't take settles as `invalid-input` at its path. */
 function refusing<Result>(work: () => Result): Result {
@@ -15,8 +16,22 @@ function refusing<Result>(work: () => Result): Result {
   }
 }
 
-export const panelHandlers: Handlers<'panel:analyse' | 'panel:design' | 'panel:discriminate'> = {
-  'panel:analyse': (_kitchen, input) => refusing(() => analysePanel(input)),
-  'panel:design': (_kitchen, input) => refusing(() => designPanel(input)),
-  'panel:discriminate': (_kitchen, input) => refusing(() => discriminate(input)),
+/** Analyses attribute by attribute, so that whoever waits sees how far it is and can stop it. */
+export function analyseWatched(input: PanelInput, watch: Watch): PanelAnalysis {
+  return refusing(() => {
+    const steps = panelAnalysisSteps(input);
+    let step = steps.next();
+    while (step.done !== true) {
+      watch.assertGoing();
+      watch.progress(step.value.done, step.value.of);
+      step = steps.next();
+    }
+    return step.value;
+  });
+}
+
+export const panelComputers: Computers<'panel:analyse' | 'panel:design' | 'panel:discriminate'> = {
+  'panel:analyse': analyseWatched,
+  'panel:design': (input) => refusing(() => designPanel(input)),
+  'panel:discriminate': (input) => refusing(() => discriminate(input)),
 };

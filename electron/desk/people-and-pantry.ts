@@ -4,7 +4,8 @@ import { pantryTable } from '#core/pantry/pantry-table.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listOwnIngredients, listTasters } from '#store/people-and-pantry.ts';
+import { listOwnIngredients, listStocks, listTasters } from '#store/people-and-pantry.ts';
+import type { Row } from '#store/tables.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 
@@ -31,6 +32,12 @@ function builtIn(row: PantryIngredient): Ingredient {
     allergens: row.allergens as Ingredient['allergens'],
     source: row.source,
     note: null,
+    aliases: [...row.aliases],
+    fdcId: row.fdcId,
+    colour: row.colour,
+    measures: row.measures.map((measure) => ({ ...measure })),
+    onHand_g: null,
+    price_per_kg: null,
   };
 }
 
@@ -38,7 +45,22 @@ function builtIn(row: PantryIngredient): Ingredient {
 export function wholePantry(kitchen: Kitchen): Ingredient[] {
   const own = listOwnIngredients(kitchen.read);
   const taken = new Set(own.map(({ name }) => name.toLowerCase()));
-  return [...own, ...pantryTable.filter(({ name }) => !taken.has(name.toLowerCase())).map(builtIn)];
+  const all = [...own, ...pantryTable.filter(({ name }) => !taken.has(name.toLowerCase())).map(builtIn)];
+  const stocks = new Map(listStocks(kitchen.read).map((row) => [row.name.toLowerCase(), row]));
+  return all.map((each) => {
+    const stock = stocks.get(each.name.toLowerCase());
+    return stock === undefined ? each : { ...each, onHand_g: stock.on_hand_g, price_per_kg: stock.price_per_kg };
+  });
+}
+
+/** The pantry's own name of an ingredient, whichever of its names was written. */
+function pantryName(kitchen: Kitchen, written: string): string {
+  const own = listOwnIngredients(kitchen.read).find(({ name }) => name.toLowerCase() === written.toLowerCase());
+  const known = own?.name ?? findIngredient(written)?.name;
+  if (known === undefined) {
+    throw new Failure('not-found', `The pantry has no “${written}”. Add it to the pantry first.`, ['name']);
+  }
+  return known;
 }
 
 function assertFree(kitchen: Kitchen, table: 'tasters' | 'ingredients', name: string, id: string | undefined): void {
@@ -49,7 +71,7 @@ function assertFree(kitchen: Kitchen, table: 'tasters' | 'ingredients', name: st
 }
 
 export const peopleAndPantryHandlers: Handlers<
-  'tasters:list' | 'tasters:save' | 'tasters:remove' | 'pantry:list' | 'pantry:save' | 'pantry:remove'
+  'tasters:list' | 'tasters:save' | 'tasters:remove' | 'pantry:list' | 'pantry:save' | 'pantry:stock' | 'pantry:remove'
 > = {
   'tasters:list': (kitchen) => ({ tasters: listTasters(kitchen.read) }),
   'tasters:save'(kitchen, input) {
@@ -121,6 +143,17 @@ export const peopleAndPantryHandlers: Handlers<
     return kitchen.write({ request: 'pantry:save', summary: `Change ${input.name} in the pantry` }, (writer) => ({
       ingredient: writer.update('ingredients', id, values, input.revision).id,
     }));
+  },
+  'pantry:stock'(kitchen, input) {
+    const name = pantryName(kitchen, input.name);
+    const before = kitchen.read.one<Row<'stocks'>>('SELECT * FROM stocks WHERE name = ?', name);
+    const onHand_g = input.onHand_g === undefined ? (before?.on_hand_g ?? null) : input.onHand_g;
+    const price_per_kg = input.price_per_kg === undefined ? (before?.price_per_kg ?? null) : input.price_per_kg;
+    const values = { name, on_hand_g: onHand_g, price_per_kg };
+    kitchen.write({ request: 'pantry:stock', summary: `Note what is on hand of ${name}` }, (writer) =>
+      before === undefined ? writer.insert('stocks', values) : writer.update('stocks', before.id, values),
+    );
+    return { name, onHand_g, price_per_kg };
   },
   'pantry:remove'(kitchen, { ingredient }) {
     const row = found(kitchen.read.row('ingredients', ingredient), 'ingredient', 'ingredient');

@@ -1,4 +1,3 @@
-import { analysePanel } from '#core/panel/analyse.ts';
 import type { PanelAnalysis, PanelInput } from '#core/panel/panel-analysis.ts';
 
 const mostKept = 8;
@@ -6,11 +5,16 @@ const kept = new Map<string, PanelAnalysis>();
 
 /**
  * The analysis of these scores, taken from memory when the very same was asked lately: a screen is read again after every change in the
- * kitchen, and most changes are elsewhere.
+ * kitchen, and most changes are elsewhere. One that was stopped is not kept.
+ *
+ * @param analyse asked only for scores that are new
  */
-export function rememberedAnalysis(input: PanelInput): PanelAnalysis {
+export function rememberedAnalysis<Input extends PanelInput>(
+  input: Input,
+  analyse: (input: Input) => PanelAnalysis,
+): PanelAnalysis {
   const key = JSON.stringify(input);
-  const analysis = kept.get(key) ?? analysePanel(input);
+  const analysis = kept.get(key) ?? analyse(input);
   // The latest stands last; the first is the one to forget.
   kept.delete(key);
   kept.set(key, analysis);

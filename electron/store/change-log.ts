@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import type { Reader, Value } from './reader.ts';
-import type { Sqlite } from './sqlite-driver.ts';
+import type { Reader } from './reader.ts';
+import type { Statements, Value } from './statements.ts';
 import type { TableName } from './tables.ts';
 
 /** One act of a person: what undo takes back as a whole. */
@@ -63,16 +63,21 @@ export interface ChangeLog {
 }
 
 /** Opens a step of the log inside the running transaction; its entries continue the chain. */
-export function openStep(db: Sqlite, read: Reader, step: NewStep): ChangeLog {
+export function openStep(statement: Statements, read: Reader, step: NewStep): ChangeLog {
   const stepId = Number(
-    db
-      .prepare('INSERT INTO steps (at, request, summary, kind, target, fixed_because) VALUES (?, ?, ?, ?, ?, ?)')
-      .run(step.at, step.request, step.summary, step.kind, step.target, step.fixed_because).lastInsertRowid,
+    statement('INSERT INTO steps (at, request, summary, kind, target, fixed_because) VALUES (?, ?, ?, ?, ?, ?)').run(
+      step.at,
+      step.request,
+      step.summary,
+      step.kind,
+      step.target,
+      step.fixed_because,
+    ).lastInsertRowid,
   );
   const last = read.one<{ id: number; hash: string }>('SELECT id, hash FROM changes ORDER BY id DESC LIMIT 1');
   let nextId = (last?.id ?? 0) + 1;
   let previous = last?.hash ?? firstHash;
-  const insert = db.prepare(
+  const insert = statement(
     'INSERT INTO changes (id, step_id, table_name, row_id, before, after, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
   );
   return {

@@ -3,6 +3,7 @@ import { openStep } from './change-log.ts';
 import { type Reader, readerOf } from './reader.ts';
 import type { Sqlite } from './sqlite-driver.ts';
 import { translatingSqlite } from './sqlite-failure.ts';
+import { statementsOf } from './statements.ts';
 import type { TableName } from './tables.ts';
 import { type Writer, writerOf } from './writer.ts';
 
@@ -45,7 +46,8 @@ export interface KitchenParts {
 }
 
 export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen {
-  const read = readerOf(db);
+  const statement = statementsOf(db);
+  const read = readerOf(statement);
   const listeners = new Set<(event: ChangeEvent) => void>();
 
   function write<Result>(note: StepNote, work: (writer: Writer) => Result): Result {
@@ -63,7 +65,7 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
         .transaction(() => {
           // A removed trial takes its jars and its tasting with it in any order: references are checked at the end.
           db.pragma('defer_foreign_keys = ON');
-          const log = openStep(db, read, {
+          const log = openStep(statement, read, {
             at: now.toISOString(),
             request: note.request,
             summary: note.summary,
@@ -72,7 +74,7 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
             fixed_because: note.fixedBecause ?? null,
           });
           stepId = log.stepId;
-          return work(writerOf({ db, read, log, now, markAsSample: note.asSample ?? false, touched }));
+          return work(writerOf({ statement, read, log, now, markAsSample: note.asSample ?? false, touched }));
         })
         .immediate(),
     );

@@ -43,5 +43,15 @@ export function listOwnIngredients(read: Reader): Ingredient[] {
     allergens: JSON.parse(row.allergens) as Ingredient['allergens'],
     source: null,
     note: row.note,
+    aliases: [],
+    fdcId: null,
+    colour: null,
+    measures: [],
+    onHand_g: null,
+    price_per_kg: null,
   }));
+}
+
+export function listStocks(read: Reader): Row<'stocks'>[] {
+  return read.all<Row<'stocks'>>('SELECT * FROM stocks ORDER BY name');
 }

@@ -1,25 +1,14 @@
-import type { Sqlite, Statement } from './sqlite-driver.ts';
+import type { Statements, Value } from './statements.ts';
 import type { Row, TableName } from './tables.ts';
 
-export type Value = string | number | null;
-
-/** Reads rows. Statements are prepared once and kept. */
+/** Reads rows. */
 export interface Reader {
   all<Found>(sql: string, ...values: Value[]): Found[];
   one<Found>(sql: string, ...values: Value[]): Found | undefined;
   row<Table extends TableName>(table: Table, id: string): Row<Table> | undefined;
 }
 
-export function readerOf(db: Sqlite): Reader {
-  const kept = new Map<string, Statement<Value[]>>();
-  function statement(sql: string) {
-    let found = kept.get(sql);
-    if (found === undefined) {
-      found = db.prepare<Value[]>(sql);
-      kept.set(sql, found);
-    }
-    return found;
-  }
+export function readerOf(statement: Statements): Reader {
   return {
     all: <Found>(sql: string, ...values: Value[]) => statement(sql).all(...values) as Found[],
     one: <Found>(sql: string, ...values: Value[]) => statement(sql).get(...values) as Found | undefined,

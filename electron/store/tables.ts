@@ -29,6 +29,7 @@ export const tables = {
       note: 'text?',
     },
   },
+  stocks: { owners: [], columns: { name: 'text', on_hand_g: 'number?', price_per_kg: 'number?' } },
   cultures: {
     owners: [],
     columns: {
@@ -187,6 +188,48 @@ export const tables = {
   remarks: {
     owners: [['tastings', 'tasting_id']],
     columns: { tasting_id: 'text', taster_id: 'text', sample_id: 'text', words: 'text' },
+  },
+  wishes: {
+    owners: [['trials', 'trial_id']],
+    columns: {
+      trial_id: 'text',
+      attribute: 'text',
+      goal: 'text',
+      low: 'number',
+      high: 'number',
+      target: 'number?',
+      importance: 'number',
+    },
+  },
+  set_asides: {
+    owners: [['trials', 'trial_id']],
+    columns: { trial_id: 'text', taster_id: 'text', reason: 'text' },
+  },
+  discriminations: {
+    owners: [['trials', 'trial_id']],
+    columns: {
+      trial_id: 'text?',
+      name: 'text',
+      method: 'text',
+      asked: 'text?',
+      expected: 'text?',
+      jar_a_id: 'text',
+      jar_b_id: 'text',
+      held_at: 'text',
+      seed: 'number',
+      closed_at: 'text?',
+    },
+  },
+  presentations: {
+    owners: [['discriminations', 'discrimination_id']],
+    columns: {
+      discrimination_id: 'text',
+      taster_id: 'text',
+      round: 'number',
+      cups: 'text',
+      codes: 'text',
+      chosen: 'number?',
+    },
   },
   house_recipes: { owners: [], columns: { name: 'text', note: 'text?' } },
   recipe_versions: {

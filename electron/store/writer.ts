@@ -1,8 +1,8 @@
 import { Failure } from '#shared/failure.ts';
 import { type ChangeLog, rowText } from './change-log.ts';
-import type { Reader, Value } from './reader.ts';
+import type { Reader } from './reader.ts';
 import { newRowId } from './row-id.ts';
-import type { Sqlite } from './sqlite-driver.ts';
+import type { Statements, Value } from './statements.ts';
 import { type Columns, columnNames, ownedTables, type Row, type TableName } from './tables.ts';
 
 /** Reads and writes rows inside one transaction; every change also goes into the change log. */
@@ -23,7 +23,7 @@ export interface Writer extends Reader {
 }
 
 interface WriterParts {
-  readonly db: Sqlite;
+  readonly statement: Statements;
   readonly read: Reader;
   readonly log: ChangeLog;
   readonly now: Date;
@@ -31,7 +31,7 @@ interface WriterParts {
   readonly touched: Map<TableName, Set<string>>;
 }
 
-export function writerOf({ db, read, log, now, markAsSample, touched }: WriterParts): Writer {
+export function writerOf({ statement, read, log, now, markAsSample, touched }: WriterParts): Writer {
   const at = now.toISOString();
 
   function note(table: TableName, id: string, before: object | undefined, after: object | null): void {
@@ -50,14 +50,14 @@ export function writerOf({ db, read, log, now, markAsSample, touched }: WriterPa
     const before = read.row(table, id);
     if (row === null) {
       if (before === undefined) return;
-      db.prepare(`DELETE FROM ${table} WHERE id = ?`).run(id);
+      statement(`DELETE FROM ${table} WHERE id = ?`).run(id);
     } else {
       const names = columnNames(table);
       const sql =
         before === undefined
           ? `INSERT INTO ${table} (${names.join(', ')}) VALUES (${names.map((name) => `@${name}`).join(', ')})`
           : `UPDATE ${table} SET ${names.map((name) => `${name} = @${name}`).join(', ')} WHERE id = @id`;
-      db.prepare(sql).run({ ...row });
+      statement(sql).run({ ...row });
     }
     note(table, id, before, row);
   }

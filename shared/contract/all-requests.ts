@@ -1,10 +1,13 @@
 import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
+import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
 import { findingRequests } from './findings.ts';
+import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
+import { profileRequests } from './profiles.ts';
 import { recipeRequests } from './recipes.ts';
 import { storeRequests } from './store.ts';
 import { tastingRequests } from './tastings.ts';
@@ -17,7 +20,10 @@ export const allRequests = {
   ...baseRequests,
   ...trialRequests,
   ...jarRequests,
+  ...jarScienceRequests,
   ...tastingRequests,
+  ...discriminationRequests,
+  ...profileRequests,
   ...findingRequests,
   ...panelRequests,
   ...fermentRequests,
@@ -25,6 +31,12 @@ export const allRequests = {
 } as const;
 
 export type RequestName = keyof typeof allRequests;
+
+/** Requests that work without a kitchen. */
+export type ComputingName = {
+  [Name in RequestName]: (typeof allRequests)[Name]['needs'] extends 'nothing' ? Name : never;
+}[RequestName];
+export type KitchenName = Exclude<RequestName, ComputingName>;
 
 /** What a caller writes. */
 export type AskedOf<Name extends RequestName> = z.input<(typeof allRequests)[Name]['input']>;

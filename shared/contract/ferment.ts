@@ -7,7 +7,7 @@ import { sucroseSaturation_brix, sugarSolution } from '#core/ferment/sugar-solut
 import { OutOfDomain, within } from '#core/out-of-domain.ts';
 import { name } from './fields.ts';
 import { reason } from './reason.ts';
-import { reads } from './request.ts';
+import { computes } from './request.ts';
 
 // The ferment's arithmetic, as screens and scripts ask for it: no store needed. Ranges are the core's own, so that one
 // sentence says them everywhere.
@@ -134,14 +134,14 @@ export const sugarStrength = z
 
 export const fermentRequests = {
   /** Volume, sugar, alcohol, pressure, cold start and cautions of one jar. */
-  'jar:sheet': reads(jarInput, jarSheet),
+  'jar:sheet': computes(jarInput, jarSheet),
   /** One strength of a sugar solution in all the others. */
-  'ferment:convert': reads(
+  'ferment:convert': computes(
     sugarStrength,
     z.strictObject({ brix: finite, sg: finite, sgInAir: finite, sugar_g_per_L: finite, density_kg_per_m3: finite }),
   ),
   /** Titratable acidity from a titration. */
-  'ferment:acidity': reads(
+  'ferment:acidity': computes(
     z.strictObject({
       titrant_mL: z.number().min(0).max(1000),
       normality: z.number().min(0.001).max(2),
@@ -151,7 +151,7 @@ export const fermentRequests = {
     z.strictObject({ g_per_L: finite, meq_per_L: finite }),
   ),
   /** Hours at one temperature that would have done as much as a log of changing ones. */
-  'ferment:equivalentHours': reads(
+  'ferment:equivalentHours': computes(
     z
       .strictObject({
         log: z

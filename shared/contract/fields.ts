@@ -11,6 +11,7 @@ export const note = z.string().trim().max(4000);
 /** An id of the store: UUID, lower case. */
 export const id = z
   .string()
+  .length(36, 'an id of this kitchen')
   .regex(/^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/, 'an id of this kitchen');
 
 /** A moment: ISO 8601 with its offset. */

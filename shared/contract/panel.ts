@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { seed } from './fields.ts';
 import { reason } from './reason.ts';
-import { reads } from './request.ts';
+import { computes } from './request.ts';
 
 // The panel's arithmetic, as scripts ask for it: no store needed.
 
@@ -94,7 +94,7 @@ export const panelAnalysis = z.strictObject({
 
 export const panelRequests = {
   /** What a panel's scores say, attribute by attribute. */
-  'panel:analyse': reads(
+  'panel:analyse': computes(
     z.strictObject({
       scores: z.array(panelScore).min(1).max(2_000_000),
       control: label.optional(),
@@ -113,7 +113,7 @@ export const panelRequests = {
     { long: true },
   ),
   /** Whether a triangle, duo-trio or paired test found a difference, and how large it is. */
-  'panel:discriminate': reads(
+  'panel:discriminate': computes(
     z
       .strictObject({
         method: z.enum(['triangle', 'duo-trio', 'paired', 'paired-two-sided']),
@@ -140,7 +140,7 @@ export const panelRequests = {
     }),
   ),
   /** Serving orders, blind codes and what the panel will be able to see. */
-  'panel:design': reads(
+  'panel:design': computes(
     z.strictObject({
       samples: z
         .array(label)

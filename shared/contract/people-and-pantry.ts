@@ -52,6 +52,16 @@ export const ingredient = z.strictObject({
   allergens: z.array(allergen),
   source: z.string().nullable(),
   note: z.string().nullable(),
+  /** Other names it answers to, the description in USDA SR among them. */
+  aliases: z.array(z.string()),
+  fdcId: z.int().nullable(),
+  /** A colour to draw it with, #rrggbb; null for the owner's own. */
+  colour: z.string().nullable(),
+  /** What a household measure weighs. */
+  measures: z.array(z.strictObject({ unit: z.string(), form: z.string().nullable(), mass_g: z.number() })),
+  onHand_g: z.number().nullable(),
+  /** In the owner's own currency. */
+  price_per_kg: z.number().nullable(),
 });
 
 const given = share.optional();
@@ -95,6 +105,15 @@ export const peopleAndPantryRequests = {
         path: ['sugars_g'],
       }),
     z.strictObject({ ingredient: id }),
+  ),
+  /** What is on hand of an ingredient and what it costs; null forgets it. Starting a jar takes from what is on hand. */
+  'pantry:stock': writes(
+    z.strictObject({
+      name,
+      onHand_g: z.number().min(0).max(1_000_000).nullable().optional(),
+      price_per_kg: z.number().min(0).max(100_000).nullable().optional(),
+    }),
+    z.strictObject({ name: z.string(), onHand_g: z.number().nullable(), price_per_kg: z.number().nullable() }),
   ),
   'pantry:remove': writes(z.strictObject({ ingredient: id }), z.strictObject({ ingredient: id })),
 } as const;

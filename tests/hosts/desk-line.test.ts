@@ -1,3 +1,4 @@
+import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openDeskLine } from '#hosts/desk-line.ts';
@@ -46,10 +47,28 @@ describe('openDeskLine({ worker, store })', () => {
     await line.close();
   });
 
+  it('tries a kitchen again that could not be opened before', async () => {
+    const store = join(temporaryFolder(), 'k.sidejar');
+    writeFileSync(
+      store,
+      'not yet a kitchen, and longer than one hundred bytes so that its header can be read: '.repeat(3),
+    );
+    const line = open(store);
+    expect(await line.ask({ ask: 'a', name: 'trials:list', input: {} })).toMatchObject({
+      error: { code: 'store-not-a-kitchen' },
+    });
+    rmSync(store);
+    expect(await line.ask({ ask: 'b', name: 'trials:list', input: {} })).toEqual({ ok: true, value: { trials: [] } });
+    await line.close();
+  });
+
   it('a kitchen that can’t be opened answers every request with the reason', async () => {
     const line = open(temporaryFolder());
     const answer = await line.ask({ ask: 'a', name: 'trials:list', input: {} });
     expect(answer).toMatchObject({ ok: false, error: { code: 'store-not-a-kitchen' } });
+    // What only computes needs no kitchen, and makes no file.
+    const converted = await line.ask({ ask: 'c', name: 'ferment:convert', input: { brix: 10 } });
+    expect(converted).toMatchObject({ ok: true, value: { brix: 10 } });
     await line.close();
     expect(await line.ask({ ask: 'b', name: 'trials:list', input: {} })).toMatchObject({ ok: false });
   });

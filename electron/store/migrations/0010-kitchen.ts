@@ -55,6 +55,12 @@ CREATE TABLE ingredients (${everyRow},
   ${words('note', 4000)}
 ) STRICT;
 
+CREATE TABLE stocks (${everyRow},
+  name TEXT NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 200),
+  ${between('on_hand_g', 0, 1_000_000)},
+  ${between('price_per_kg', 0, 100_000)}
+) STRICT;
+
 CREATE TABLE cultures (${everyRow},
   name TEXT NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 200),
   ${wordsNeeded('kind', 200)},
@@ -243,6 +249,57 @@ CREATE TABLE remarks (${everyRow},
 ) STRICT;
 CREATE INDEX remarks_by_tasting ON remarks (tasting_id);
 CREATE INDEX remarks_by_taster ON remarks (taster_id);
+
+CREATE TABLE wishes (${everyRow},
+  ${refers('trial_id', 'trials')},
+  ${wordsNeeded('attribute', 100)},
+  goal TEXT NOT NULL CHECK (goal IN ('more', 'less', 'target')),
+  ${betweenNeeded('low', -1000, 1000)},
+  ${betweenNeeded('high', -1000, 1000)},
+  ${between('target', -1000, 1000)},
+  ${betweenNeeded('importance', 0.01, 100)},
+  UNIQUE (trial_id, attribute),
+  CHECK (low < high),
+  CHECK ((goal = 'target') = (target IS NOT NULL)),
+  CHECK (target IS NULL OR (target > low AND target < high))
+) STRICT;
+
+CREATE TABLE set_asides (${everyRow},
+  ${refers('trial_id', 'trials')},
+  ${refers('taster_id', 'tasters')},
+  ${wordsNeeded('reason', 400)},
+  UNIQUE (trial_id, taster_id)
+) STRICT;
+CREATE INDEX set_asides_by_taster ON set_asides (taster_id);
+
+CREATE TABLE discriminations (${everyRow},
+  ${mayRefer('trial_id', 'trials')},
+  ${wordsNeeded('name', 200)},
+  method TEXT NOT NULL CHECK (method IN ('triangle', 'duo-trio', 'paired', 'paired-two-sided')),
+  ${words('asked', 200)},
+  expected TEXT CHECK (expected IN ('A', 'B')),
+  ${refers('jar_a_id', 'jars')},
+  ${refers('jar_b_id', 'jars')},
+  ${momentNeeded('held_at')},
+  seed INTEGER NOT NULL CHECK (seed BETWEEN 0 AND 4294967295),
+  ${moment('closed_at')},
+  CHECK (jar_a_id <> jar_b_id),
+  CHECK ((method = 'paired') = (expected IS NOT NULL))
+) STRICT;
+CREATE INDEX discriminations_by_trial ON discriminations (trial_id);
+CREATE INDEX discriminations_by_a ON discriminations (jar_a_id);
+CREATE INDEX discriminations_by_b ON discriminations (jar_b_id);
+
+CREATE TABLE presentations (${everyRow},
+  ${refers('discrimination_id', 'discriminations')},
+  ${refers('taster_id', 'tasters')},
+  round INTEGER NOT NULL CHECK (round >= 1),
+  cups TEXT NOT NULL CHECK (cups GLOB '[AB][AB]' OR cups GLOB '[AB][AB][AB]' OR cups GLOB '[AB]:[AB][AB]'),
+  ${list('codes')},
+  chosen INTEGER CHECK (chosen BETWEEN 1 AND 3),
+  UNIQUE (discrimination_id, taster_id, round)
+) STRICT;
+CREATE INDEX presentations_by_taster ON presentations (taster_id);
 
 CREATE TABLE house_recipes (${everyRow},
   name TEXT NOT NULL UNIQUE COLLATE NOCASE CHECK (length(name) BETWEEN 1 AND 200),

@@ -25,6 +25,12 @@ function row(name: string, water_g: number | null, sugars_g: number | null): Ing
     ...unknown,
     allergens: [],
     source: null,
+    aliases: [],
+    fdcId: null,
+    colour: null,
+    measures: [],
+    onHand_g: null,
+    price_per_kg: null,
     note: null,
   };
 }

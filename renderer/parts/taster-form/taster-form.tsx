@@ -13,7 +13,8 @@ type Taster = ValueOf<'tasters:list'>['tasters'][number];
 interface TasterFormProps {
   /** The one that is changed; null for a new one. */
   readonly taster: Taster | null;
-  readonly onDone: () => void;
+  /** Told the taster's id once it is kept. */
+  readonly onDone: (taster: string) => void;
 }
 
 /** A taster's name and what they avoid. */
@@ -34,7 +35,7 @@ export function TasterForm({ taster, onDone }: TasterFormProps) {
         avoidsAlcohol,
         ...(note.trim() === '' ? {} : { note }),
       },
-      { onSuccess: onDone },
+      { onSuccess: (value) => onDone(value.taster) },
     );
   }
 

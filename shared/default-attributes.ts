@@ -1,6 +1,6 @@
 // What a tasting asks for unless the maker says otherwise.
 
-interface AttributeDefault {
+export interface AttributeDefault {
   readonly name: string;
   readonly low: number;
   readonly high: number;

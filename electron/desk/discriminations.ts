@@ -1,0 +1,217 @@
+import { blindCodes } from '#core/panel/blind-codes.ts';
+import { cupsToChoose, isRight } from '#core/panel/cups.ts';
+import { discriminate } from '#core/panel/discriminate.ts';
+import { presentationOrders } from '#core/panel/presentation-orders.ts';
+import { guessing } from '#core/panel/thurstone.ts';
+import { discriminationSentence } from '#core/trial/discrimination-sentence.ts';
+import type { InputOf, ValueOf } from '#shared/contract/all-requests.ts';
+import { Failure } from '#shared/failure.ts';
+import {
+  findDiscrimination,
+  listDiscriminations,
+  openCupCodes,
+  type Presentation,
+  presentationsOf,
+} from '#store/discriminations.ts';
+import { findJar, type Jar } from '#store/jars.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import { storedMoment } from '#store/stored-moment.ts';
+import type { Row } from '#store/tables.ts';
+import { blindCodeUse } from '#store/tastings.ts';
+import { found } from './found.ts';
+import type { Handlers } from './handler.ts';
+
+type Method = InputOf<'discriminations:build'>['method'];
+type Result = NonNullable<ValueOf<'discriminations:open'>['result']>;
+
+function jarToServe(kitchen: Kitchen, id: string, field: string): Jar {
+  const jar = found(findJar(kitchen.read, id), 'jar', field);
+  if (jar.state === 'discarded' || jar.state === 'planned') {
+    const why = jar.state === 'planned' ? 'has not been started' : `was discarded (${jar.discardReason})`;
+    throw new Failure('refused', `Jar ${jar.label} ${why}; it can’t be served.`, [field]);
+  }
+  return jar;
+}
+
+function build(kitchen: Kitchen, input: InputOf<'discriminations:build'>): { discrimination: string } {
+  if (input.trial !== undefined) found(kitchen.read.row('trials', input.trial), 'trial', 'trial');
+  jarToServe(kitchen, input.jarA, 'jarA');
+  jarToServe(kitchen, input.jarB, 'jarB');
+  input.tasters.forEach((taster, position) => {
+    if (kitchen.read.row('tasters', taster) === undefined) {
+      throw new Failure('not-found', 'There is no such taster in this kitchen.', ['tasters', position]);
+    }
+    if (input.tasters.indexOf(taster) !== position) {
+      throw new Failure('invalid-input', 'The same taster stands twice in the list.', ['tasters', position]);
+    }
+  });
+  const orders = presentationOrders(input.method, input.tasters.length * input.rounds, input.seed);
+  const { inUse, lastUsed } = blindCodeUse(kitchen.read);
+  // The same few codes serve every taster, each set on its own tray; within a tray they differ.
+  const codes = blindCodes(6, { seed: input.seed, inUse: [...inUse, ...openCupCodes(kitchen.read)], lastUsed });
+  return kitchen.write({ request: 'discriminations:build', summary: `Set up the test “${input.name}”` }, (writer) => {
+    const row = writer.insert('discriminations', {
+      trial_id: input.trial ?? null,
+      name: input.name,
+      method: input.method,
+      asked: input.asked ?? null,
+      expected: input.expected ?? null,
+      jar_a_id: input.jarA,
+      jar_b_id: input.jarB,
+      held_at: input.heldAt === undefined ? writer.now : storedMoment(input.heldAt),
+      seed: input.seed,
+      closed_at: null,
+    });
+    orders.forEach((cups, index) => {
+      const count = cupsToChoose(input.method);
+      writer.insert('presentations', {
+        discrimination_id: row.id,
+        taster_id: input.tasters[index % input.tasters.length] ?? '',
+        round: Math.floor(index / input.tasters.length) + 1,
+        cups,
+        codes: JSON.stringify(Array.from({ length: count }, (_, cup) => codes[(index + cup) % codes.length] ?? '')),
+        chosen: null,
+      });
+    });
+    return { discrimination: row.id };
+  });
+}
+
+function resultOf(
+  row: Row<'discriminations'>,
+  list: readonly Presentation[],
+  labels: { A: string; B: string },
+): Result | null {
+  const method = row.method as Method;
+  const expected = row.expected as 'A' | 'B' | null;
+  const answered = list.filter(({ chosen }) => chosen !== null);
+  const trials = answered.length;
+  if (trials === 0) return null;
+  const right = answered.filter(({ cups, chosen }) => isRight(method, cups, chosen ?? 0, expected)).length;
+  const isTwoSided = method === 'paired-two-sided';
+  const correct = isTwoSided ? Math.max(right, trials - right) : right;
+  const { reasons: _, ...judged } = discriminate({ method, correct, trials });
+  const expectedByGuessing = trials * guessing(method);
+  const chosenJar = isTwoSided
+    ? right * 2 >= trials
+      ? labels.A
+      : labels.B
+    : expected === null
+      ? null
+      : labels[expected];
+  const sentence = discriminationSentence({
+    method,
+    correct,
+    trials,
+    expectedByGuessing,
+    ...judged,
+    asked: row.asked,
+    chosenJar,
+  });
+  return { correct, trials, expectedByGuessing, ...judged, sentence };
+}
+
+function open(kitchen: Kitchen, id: string): ValueOf<'discriminations:open'> {
+  const { summary, row } = found(findDiscrimination(kitchen.read, id), 'test', 'discrimination');
+  const list = presentationsOf(kitchen.read, id);
+  const isOpen = row.closed_at === null;
+  const jarOf = (jar: string) => {
+    const whole = found(findJar(kitchen.read, jar), 'jar', 'discrimination');
+    return { id: whole.id, label: whole.label, level: whole.levelName };
+  };
+  const [jarA, jarB] = [jarOf(row.jar_a_id), jarOf(row.jar_b_id)];
+  return {
+    ...summary,
+    asked: row.asked,
+    expected: isOpen ? null : (row.expected as 'A' | 'B' | null),
+    jarA: isOpen ? null : jarA,
+    jarB: isOpen ? null : jarB,
+    list: list.map(({ taster_id, tasterName, round, cups, codes, chosen }) => ({
+      taster: taster_id,
+      tasterName,
+      round,
+      codes: JSON.parse(codes) as string[],
+      chosen,
+      cups: isOpen ? null : cups,
+    })),
+    result: isOpen ? null : resultOf(row, list, { A: jarA.label, B: jarB.label }),
+  };
+}
+
+function openTest(kitchen: Kitchen, id: string): Row<'discriminations'> {
+  const row = found(kitchen.read.row('discriminations', id), 'test', 'discrimination');
+  if (row.closed_at !== null) {
+    throw new Failure('refused', `“${row.name}” is closed: the cups have been seen.`, ['discrimination']);
+  }
+  return row;
+}
+
+export const discriminationHandlers: Handlers<
+  | 'discriminations:build'
+  | 'discriminations:list'
+  | 'discriminations:open'
+  | 'discriminations:pour'
+  | 'discriminations:answer'
+  | 'discriminations:close'
+  | 'discriminations:remove'
+> = {
+  'discriminations:build': build,
+  'discriminations:list': (kitchen) => ({ discriminations: listDiscriminations(kitchen.read) }),
+  'discriminations:open': (kitchen, { discrimination }) => open(kitchen, discrimination),
+  'discriminations:pour'(kitchen, { discrimination }) {
+    const row = found(kitchen.read.row('discriminations', discrimination), 'test', 'discrimination');
+    const label = (jar: string) => findJar(kitchen.read, jar)?.label ?? '';
+    return {
+      jarA: label(row.jar_a_id),
+      jarB: label(row.jar_b_id),
+      list: presentationsOf(kitchen.read, discrimination).map(({ tasterName, round, cups, codes }) => ({
+        tasterName,
+        round,
+        cups,
+        codes: JSON.parse(codes) as string[],
+      })),
+    };
+  },
+  'discriminations:answer'(kitchen, input) {
+    const row = openTest(kitchen, input.discrimination);
+    const method = row.method as Method;
+    const list = presentationsOf(kitchen.read, row.id);
+    const own = found(
+      list.find(({ taster_id, round }) => taster_id === input.taster && round === input.round),
+      'round of this taster',
+      'round',
+    );
+    if (input.chosen !== null && input.chosen > cupsToChoose(method)) {
+      throw new Failure(
+        'invalid-input',
+        `There are ${cupsToChoose(method)} cups to choose from; ${input.chosen} is outside.`,
+        ['chosen'],
+      );
+    }
+    kitchen.write({ request: 'discriminations:answer', summary: `Note ${own.tasterName}’s choice` }, (writer) =>
+      writer.update('presentations', own.id, { chosen: input.chosen }),
+    );
+    return { answered: presentationsOf(kitchen.read, row.id).filter(({ chosen }) => chosen !== null).length };
+  },
+  'discriminations:close'(kitchen, { discrimination }) {
+    const row = openTest(kitchen, discrimination);
+    return kitchen.write(
+      {
+        request: 'discriminations:close',
+        summary: `Close the test “${row.name}” and reveal its cups`,
+        fixedBecause: 'the cups have been seen, and nobody can taste blind again.',
+      },
+      (writer) => {
+        writer.update('discriminations', discrimination, { closed_at: writer.now });
+        return { discrimination };
+      },
+    );
+  },
+  'discriminations:remove'(kitchen, { discrimination }) {
+    const row = found(kitchen.read.row('discriminations', discrimination), 'test', 'discrimination');
+    return kitchen.write({ request: 'discriminations:remove', summary: `Remove the test “${row.name}”` }, (writer) => {
+      writer.remove('discriminations', discrimination);
+      return { discrimination };
+    });
+  },
+};

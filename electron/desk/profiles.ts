@@ -1,0 +1,174 @@
+import { analysePanel } from '#core/panel/analyse.ts';
+import { profileWinner } from '#core/panel/profile-winner.ts';
+import { Failure } from '#shared/failure.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import type { Row } from '#store/tables.ts';
+import { type NamedScore, revealedScores, scalesOfTrial } from '#store/tastings.ts';
+import { levelsOfTrial } from '#store/trials.ts';
+import { found } from './found.ts';
+import type { Handlers } from './handler.ts';
+
+function wishesOf(kitchen: Kitchen, trial: string): Row<'wishes'>[] {
+  return kitchen.read.all<Row<'wishes'>>('SELECT * FROM wishes WHERE trial_id = ? ORDER BY created_at, id', trial);
+}
+
+/** Wishes said after codes had been seen are not wrong, but the reader must know. */
+function setAfterReveal(kitchen: Kitchen, trial: string, wishes: readonly Row<'wishes'>[]): boolean {
+  const first = kitchen.read.one<{ at: string | null }>(
+    'SELECT min(closed_at) AS at FROM tastings WHERE trial_id = ?',
+    trial,
+  )?.at;
+  return first != null && wishes.some(({ created_at }) => created_at > first);
+}
+
+/** `profiles[taster][level][wish]`: each taster's mean. */
+function tasterProfiles(scores: readonly NamedScore[], levels: readonly string[], attributes: readonly string[]) {
+  const tasters = [...new Set(scores.map(({ taster }) => taster))];
+  return tasters.map((taster) =>
+    levels.map((level) =>
+      attributes.map((attribute) => {
+        const own = scores.filter(
+          (each) => each.taster === taster && each.sample === level && each.attribute === attribute,
+        );
+        return own.length === 0 ? null : own.reduce((sum, { score }) => sum + score, 0) / own.length;
+      }),
+    ),
+  );
+}
+
+/** Tasters set aside in a trial, with the reason. */
+export function setAsidesOf(kitchen: Kitchen, trial: string): { taster: string; name: string; reason: string }[] {
+  return kitchen.read.all(
+    `SELECT s.taster_id AS taster, t.name, s.reason FROM set_asides AS s JOIN tasters AS t ON t.id = s.taster_id
+     WHERE s.trial_id = ? ORDER BY t.name`,
+    trial,
+  );
+}
+
+/** The scores of a trial's closed tastings without those of tasters who were set aside. */
+export function countedScores(kitchen: Kitchen, trial: string): NamedScore[] {
+  const aside = new Set(setAsidesOf(kitchen, trial).map(({ name }) => name));
+  return revealedScores(kitchen.read, trial).filter(({ taster }) => !aside.has(taster));
+}
+
+export const profileHandlers: Handlers<
+  'profiles:open' | 'profiles:save' | 'profiles:judge' | 'tasters:setAside' | 'tasters:bringBack' | 'panel:experience'
+> = {
+  'profiles:open'(kitchen, { trial }) {
+    found(kitchen.read.row('trials', trial), 'trial', 'trial');
+    const wishes = wishesOf(kitchen, trial);
+    return {
+      wishes: wishes.map(({ attribute, goal, low, high, target, importance }) => ({
+        attribute,
+        goal: goal as 'more' | 'less' | 'target',
+        low,
+        high,
+        target,
+        importance,
+      })),
+      setAfterReveal: setAfterReveal(kitchen, trial, wishes),
+    };
+  },
+  'profiles:save'(kitchen, { trial, wishes }) {
+    const row = found(kitchen.read.row('trials', trial), 'trial', 'trial');
+    const before = wishesOf(kitchen, trial);
+    return kitchen.write({ request: 'profiles:save', summary: `Say what is wanted in “${row.question}”` }, (writer) => {
+      for (const { id } of before) writer.remove('wishes', id);
+      for (const { attribute, goal, low, high, target, importance } of wishes) {
+        writer.insert('wishes', { trial_id: trial, attribute, goal, low, high, target: target ?? null, importance });
+      }
+      return { wishes: wishes.length };
+    });
+  },
+  'profiles:judge'(kitchen, { trial, draws, seed }, watch) {
+    found(kitchen.read.row('trials', trial), 'trial', 'trial');
+    const wishes = wishesOf(kitchen, trial);
+    const levels = levelsOfTrial(kitchen.read, trial).map(({ name }) => name);
+    const attributes = wishes.map(({ attribute }) => attribute);
+    const late = setAfterReveal(kitchen, trial, wishes);
+    const profiles = tasterProfiles(countedScores(kitchen, trial), levels, attributes);
+    const nothing = (needs: string) => ({ levels: [], winner: null, setAfterReveal: late, needs });
+    if (wishes.length === 0) return nothing('Say what is wanted first: more, less, or a target for each attribute.');
+    if (profiles.length < 2) return nothing('A second taster’s scores are needed to draw the panel again.');
+    const judged = profileWinner({
+      profiles,
+      goals: wishes.map(({ goal, low, high, target, importance }) => ({
+        goal: goal as 'more' | 'less' | 'target',
+        low,
+        high,
+        importance,
+        ...(target === null ? {} : { target }),
+      })),
+      draws,
+      seed,
+      onProgress(done, of) {
+        watch.assertGoing();
+        watch.progress(done, of);
+        return true;
+      },
+    });
+    return {
+      levels: levels.map((level, place) => ({
+        level,
+        desirability: judged.desirability[place] ?? null,
+        low: judged.low[place] ?? null,
+        high: judged.high[place] ?? null,
+        winShare: judged.winShare[place] ?? 0,
+      })),
+      winner: judged.winner === null ? null : (levels[judged.winner] ?? null),
+      setAfterReveal: late,
+      needs: null,
+    };
+  },
+  'tasters:setAside'(kitchen, { trial, taster, reason }) {
+    found(kitchen.read.row('trials', trial), 'trial', 'trial');
+    const row = found(kitchen.read.row('tasters', taster), 'taster', 'taster');
+    const before = kitchen.read.one<{ id: string }>(
+      'SELECT id FROM set_asides WHERE trial_id = ? AND taster_id = ?',
+      trial,
+      taster,
+    );
+    return kitchen.write({ request: 'tasters:setAside', summary: `Set ${row.name} aside: ${reason}` }, (writer) => {
+      if (before === undefined) writer.insert('set_asides', { trial_id: trial, taster_id: taster, reason });
+      else writer.update('set_asides', before.id, { reason });
+      return { taster };
+    });
+  },
+  'tasters:bringBack'(kitchen, { trial, taster }) {
+    const row = found(kitchen.read.row('tasters', taster), 'taster', 'taster');
+    const before = kitchen.read.one<{ id: string }>(
+      'SELECT id FROM set_asides WHERE trial_id = ? AND taster_id = ?',
+      trial,
+      taster,
+    );
+    if (before === undefined) throw new Failure('not-found', `${row.name} is not set aside in this trial.`, ['taster']);
+    return kitchen.write({ request: 'tasters:bringBack', summary: `Count ${row.name} again` }, (writer) => {
+      writer.remove('set_asides', before.id);
+      return { taster };
+    });
+  },
+  'panel:experience'(kitchen) {
+    const trials = kitchen.read.all<{ id: string; n: number }>(
+      'SELECT trial_id AS id, count(*) AS n FROM tastings WHERE closed_at IS NOT NULL AND trial_id IS NOT NULL GROUP BY trial_id',
+    );
+    let squares = 0;
+    let freedom = 0;
+    for (const { id } of trials) {
+      const scales = scalesOfTrial(kitchen.read, id);
+      for (const { attribute, test, variances } of analysePanel({ scores: countedScores(kitchen, id) }).attributes) {
+        const [low, high] = scales[attribute] ?? [0, 10];
+        if (test === null || variances.error === null) continue;
+        // On a scale of another length an error counts in proportion.
+        const onTen = (variances.error + (variances.tasterBySample ?? 0)) * (10 / (high - low)) ** 2;
+        squares += onTen * test.dfError;
+        freedom += test.dfError;
+      }
+    }
+    const tastings = trials.reduce((sum, { n }) => sum + n, 0);
+    return {
+      errorSd: freedom > 0 && squares > 0 ? Math.sqrt(squares / freedom) : null,
+      tastings,
+      degreesOfFreedom: freedom,
+    };
+  },
+};
