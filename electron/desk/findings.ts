@@ -9,6 +9,7 @@ import { findTrial, type TrialWhole } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { analyseWatched } from './panel.ts';
+import { rememberedAnalysis } from './remembered-analysis.ts';
 
 /** Each level's number on the factor's line; null where the factor has none or a level lacks one. */
 function levelNumbers(trial: TrialWhole): Record<string, number> | null {
@@ -31,7 +32,7 @@ export const findingHandlers: Handlers<'findings:read'> = {
     const analysis =
       scores.length === 0
         ? null
-        : analyseWatched(
+        : rememberedAnalysis(
             {
               scores,
               ...(control === null ? {} : { control }),
@@ -39,7 +40,7 @@ export const findingHandlers: Handlers<'findings:read'> = {
               scales,
               liking: liking ?? 'liking',
             },
-            watch,
+            (input) => analyseWatched(input, watch),
           );
     const attributes = analysis?.attributes ?? [];
     const frame: FindingFrame = { factor: trial.factor, control, replicates: trial.replicates, scales };

@@ -48,7 +48,7 @@ export function FactorDrawing({ data, axis, colour, winner }: FactorDrawingProps
           tickFormatter={(x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? String(x)}
           interval={data.isOrdered ? 'preserveStartEnd' : 0}
           stroke="var(--line-strong)"
-          label={{ value: axis, position: 'insideBottom', offset: -12 }}
+          label={{ value: axis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
         />
         <YAxis
           type="number"
@@ -67,7 +67,11 @@ export function FactorDrawing({ data, axis, colour, winner }: FactorDrawingProps
             stroke={colour}
             strokeDasharray="4 3"
             strokeWidth={2}
-            label={{ value: `highest near ${figureWords(data.best.level)}`, position: 'top' }}
+            label={{
+              value: `highest near ${figureWords(data.best.level)}`,
+              position: 'top',
+              fill: 'var(--ink)',
+            }}
           />
         )}
         {data.hasCurve ? (

@@ -27,18 +27,19 @@ function chainSentence({ chain, basis }: Version): string {
 /** One page for the kitchen wall: only seen on paper. */
 export function RecipeCard({ name, version, make }: RecipeCardProps) {
   const measures = useMeasures();
-  const isLong = version.formula.additions.length > 12;
+  const count = version.formula.additions.length;
+  const length = count > 24 ? ' is-longest' : count > 12 ? ' is-long' : '';
   return (
     <article className="sheet-card" aria-label={name}>
       <header>
-        <h1>{name}</h1>
+        <h2>{name}</h2>
         <p>
           {words.version(version.number)}, {dateWords(version.createdAt)}.{' '}
           {words.card.makes(measures.volume(make.volume_mL))}.
         </p>
         {version.why === null ? null : <p className="sheet-why">{version.why}</p>}
       </header>
-      <ol className={isLong ? 'sheet-lines is-long' : 'sheet-lines'}>
+      <ol className={`sheet-lines${length}`}>
         <li>
           {measures.volume(make.base_mL)} {words.base}
         </li>
@@ -55,7 +56,7 @@ export function RecipeCard({ name, version, make }: RecipeCardProps) {
         ))}
       </dl>
       <section>
-        <h2>{words.target}</h2>
+        <h3>{words.target}</h3>
         {version.target.length === 0 ? (
           <p>{recipeWords.noTarget}</p>
         ) : (
@@ -71,7 +72,7 @@ export function RecipeCard({ name, version, make }: RecipeCardProps) {
         )}
       </section>
       <section>
-        <h2>{recipeWords.cautions}</h2>
+        <h3>{recipeWords.cautions}</h3>
         <ul className="sheet-cautions">
           {version.cautions.map(({ code, message, basis }) => (
             <li key={`${code} ${message}`}>
@@ -82,7 +83,7 @@ export function RecipeCard({ name, version, make }: RecipeCardProps) {
         <p>{recipeWords.cautionsNote}</p>
       </section>
       <section>
-        <h2>{words.chain}</h2>
+        <h3>{words.chain}</h3>
         <p>{chainSentence(version)}</p>
       </section>
       <footer>

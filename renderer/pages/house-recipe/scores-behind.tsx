@@ -22,7 +22,7 @@ export function ScoresBehind({ trial, level, basis }: ScoresBehindProps) {
   const given = (taster: string, attribute: string) =>
     scores.filter((one) => one.taster === taster && one.attribute === attribute).map(({ score }) => figureWords(score));
   return (
-    <details>
+    <details className="scores-behind">
       <summary>{words.scores}</summary>
       <DataTable
         caption={words.scores}

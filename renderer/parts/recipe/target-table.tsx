@@ -20,7 +20,7 @@ export function TargetTable({ version }: { readonly version: Pick<Draft, 'target
           { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
           { head: isPanel ? 'Mean' : 'Your sips', cell: ({ mean }) => figureWords(mean), isFigure: true },
           {
-            head: isPanel ? 'Spread of tasters' : 'Spread of jars',
+            head: 'Spread',
             cell: ({ spread }) => (spread === null ? '–' : `± ${figureWords(spread)}`),
             isFigure: true,
           },
