@@ -12,19 +12,23 @@ const tastingViews = [
   'trials:list',
   'trials:open',
   'tasters:list',
+  'profiles:open',
+  'profiles:judge',
+  'panel:experience',
 ] as const;
+const apartViews = ['discriminations:open', 'discriminations:pour', 'discriminations:warnings'] as const;
 const recipeViews = ['recipes:list', 'recipes:open', 'recipes:scale'] as const;
 
 const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   kitchens: [],
-  tasters: [...tastingViews],
-  ingredients: ['pantry:list', 'trials:open', 'jars:open', 'sheets:ofTrial'],
+  tasters: [...tastingViews, ...apartViews],
+  ingredients: ['pantry:list', 'trials:open', 'jars:open', 'sheets:ofTrial', ...apartViews],
   stocks: ['pantry:list'],
   cultures: ['cultures:list', 'bases:list', 'bases:open'],
   bases: ['bases:list', 'bases:open', 'trials:open', 'sheets:ofTrial'],
   trials: [...trialViews, 'findings:read', 'recipes:open'],
   levels: [...trialViews, 'findings:read', 'recipes:open'],
-  jars: [...trialViews, 'tastings:open', 'tastings:pour', 'findings:read'],
+  jars: [...trialViews, 'tastings:open', 'tastings:pour', 'findings:read', ...apartViews],
   readings: ['jars:open', 'course:read'],
   sightings: ['jars:open'],
   sips: ['jars:open', 'sips:byTrial'],
@@ -36,7 +40,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   remarks: tastingViews,
   wishes: ['profiles:open', 'profiles:judge'],
   set_asides: ['findings:read', 'profiles:judge', 'panel:experience'],
-  discriminations: ['discriminations:list', 'discriminations:open', 'discriminations:pour'],
+  discriminations: ['discriminations:list', ...apartViews],
   presentations: ['discriminations:list', 'discriminations:open'],
   house_recipes: recipeViews,
   recipe_versions: recipeViews,

@@ -5,6 +5,7 @@ import { fermentRequests } from './ferment.ts';
 import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
+import { panelSightRequests } from './panel-sight.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
 import { profileRequests } from './profiles.ts';
 import { recipeRequests } from './recipes.ts';
@@ -24,6 +25,7 @@ export const allRequests = {
   ...discriminationRequests,
   ...profileRequests,
   ...panelRequests,
+  ...panelSightRequests,
   ...fermentRequests,
   ...recipeRequests,
 } as const;
