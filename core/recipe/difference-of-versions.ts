@@ -42,7 +42,7 @@ function changed(
   unit: string,
   ingredient?: string,
 ): VersionDifference[] {
-  if (before === after) return [];
+  if (isSame(before, after)) return [];
   const kind = before === undefined ? 'added' : after === undefined ? 'removed' : 'changed';
   return [
     {
@@ -54,6 +54,12 @@ function changed(
       sentence: `${what}: ${shown(before, unit)} became ${shown(after, unit)}${unit === ' g/L' ? percent(before, after) : ''}.`,
     },
   ];
+}
+
+/** Numbers that are written alike are alike: 75 g in 800 mL is 93.75 g/L however it was reckoned. */
+function isSame(before: Shown, after: Shown): boolean {
+  if (typeof before !== 'number' || typeof after !== 'number') return before === after;
+  return before.toPrecision(6) === after.toPrecision(6);
 }
 
 function shown(value: Shown, unit: string): string {

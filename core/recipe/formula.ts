@@ -21,7 +21,8 @@ export interface Formula {
   };
   readonly additions: readonly FormulaAddition[];
   readonly days: number;
-  readonly temperature_C: number;
-  readonly cover: string;
+  /** Absent where nobody said. */
+  readonly temperature_C?: number | undefined;
+  readonly cover?: string | undefined;
   readonly note?: string | undefined;
 }

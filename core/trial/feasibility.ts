@@ -9,6 +9,17 @@ export interface JarVolume {
 }
 export type JarVolumeOf = (base_mL: number, additions: Formula['additions']) => JarVolume;
 
+/** How sentences write quantities: a kitchen may measure in cups. */
+export interface PlanMeasures {
+  readonly volume: (volume_mL: number) => string;
+  readonly temperature: (temperature_C: number) => string;
+}
+
+export const metricMeasures: PlanMeasures = {
+  volume: (volume_mL) => `${round(volume_mL)} mL`,
+  temperature: (temperature_C) => `${round(temperature_C)} °C`,
+};
+
 const shortestTrial_days = 1 / 24;
 const longestTrial_days = 365;
 const mostJars = 96;
@@ -17,7 +28,11 @@ function round(value: number): number {
   return Math.round(value * 10) / 10;
 }
 
-function dayProblems(plan: PlanInput, formulas: readonly (Formula | null)[]): PlanProblem[] {
+function dayProblems(
+  plan: PlanInput,
+  formulas: readonly (Formula | null)[],
+  { temperature }: PlanMeasures,
+): PlanProblem[] {
   const problems: PlanProblem[] = [];
   formulas.forEach((formula, position) => {
     if (formula === null) return;
@@ -32,7 +47,7 @@ function dayProblems(plan: PlanInput, formulas: readonly (Formula | null)[]): Pl
     }
     if (formula.temperature_C !== null && (formula.temperature_C < 0 || formula.temperature_C > 45)) {
       const where = plan.factor === 'temperature' ? ['levels', position, 'value'] : ['held', 'temperature_C'];
-      const message = `At ${formula.temperature_C} °C these cultures do not work; choose 0 to 45 °C.`;
+      const message = `At ${temperature(formula.temperature_C)} these cultures do not work; choose ${temperature(0)} to ${temperature(45)}.`;
       problems.push({ code: 'too-warm-or-cold', message, path: where });
     }
   });
@@ -42,7 +57,12 @@ function dayProblems(plan: PlanInput, formulas: readonly (Formula | null)[]): Pl
     : problems.filter(({ path }, at) => problems.findIndex((p) => String(p.path) === String(path)) === at);
 }
 
-function baseProblems(plan: PlanInput): PlanProblem[] {
+/** The most base each jar can get out of what there is, in whole mL. */
+export function shareOfBase_mL({ levels, replicates, baseAvailable_mL }: PlanInput): number {
+  return Math.floor(baseAvailable_mL / (levels.length * replicates));
+}
+
+function baseProblems(plan: PlanInput, { volume }: PlanMeasures): PlanProblem[] {
   const jars = plan.levels.length * plan.replicates;
   if (jars > mostJars) {
     const message = `${plan.levels.length} levels with ${plan.replicates} jars each are ${jars} jars; a trial may have up to ${mostJars}.`;
@@ -50,12 +70,16 @@ function baseProblems(plan: PlanInput): PlanProblem[] {
   }
   const needed = jars * plan.baseEach_mL;
   if (needed <= plan.baseAvailable_mL * (1 + 1e-9)) return [];
-  const fits = Math.floor(plan.baseAvailable_mL / jars);
-  const message = `${jars} jars with ${plan.baseEach_mL} mL of base each need ${round(needed)} mL; there are ${plan.baseAvailable_mL} mL. Make ${round(needed - plan.baseAvailable_mL)} mL more, pour ${fits} mL into each jar, or leave jars out.`;
+  const message = `${jars} jars with ${volume(plan.baseEach_mL)} of base each need ${volume(needed)}; there are ${volume(plan.baseAvailable_mL)}. Make ${volume(needed - plan.baseAvailable_mL)} more, pour ${volume(shareOfBase_mL(plan))} into each jar, or leave jars out.`;
   return [{ code: 'not-enough-base', message, path: ['baseAvailable_mL'] }];
 }
 
-function overfull(plan: PlanInput, formulas: readonly (Formula | null)[], volumeOf: JarVolumeOf): PlanProblem[] {
+/** The fullest jar that runs over, and how much base would leave a tenth of it free. */
+export function fullestJar(
+  plan: PlanInput,
+  formulas: readonly (Formula | null)[],
+  volumeOf: JarVolumeOf,
+): { position: number; volume_mL: number; fits_mL: number } | null {
   const capacity = plan.vessel.capacity_mL;
   const full = formulas.flatMap((formula, position) => {
     if (formula === null) return [];
@@ -63,12 +87,25 @@ function overfull(plan: PlanInput, formulas: readonly (Formula | null)[], volume
     return volume_mL > capacity ? [{ position, volume_mL }] : [];
   });
   const worst = full.sort((a, b) => b.volume_mL - a.volume_mL)[0];
-  if (worst === undefined) return [];
+  return worst === undefined
+    ? null
+    : { ...worst, fits_mL: Math.floor(plan.baseEach_mL - (worst.volume_mL - capacity * 0.9)) };
+}
+
+function overfull(
+  plan: PlanInput,
+  formulas: readonly (Formula | null)[],
+  volumeOf: JarVolumeOf,
+  { volume }: PlanMeasures,
+): PlanProblem[] {
+  const worst = fullestJar(plan, formulas, volumeOf);
+  if (worst === null) return [];
   const name = plan.levels[worst.position]?.name ?? '';
-  const fits = Math.floor(plan.baseEach_mL - (worst.volume_mL - capacity * 0.9));
   const wayOut =
-    fits > 0 ? `Pour ${fits} mL of base into each jar, or take larger jars.` : 'Take larger jars, or less fruit.';
-  const message = `“${name}” would hold ${Math.round(worst.volume_mL)} mL in a jar of ${capacity} mL. ${wayOut}`;
+    worst.fits_mL > 0
+      ? `Pour ${volume(worst.fits_mL)} of base into each jar, or take larger jars.`
+      : 'Take larger jars, or less fruit.';
+  const message = `“${name}” would hold ${volume(worst.volume_mL)} in a jar of ${volume(plan.vessel.capacity_mL)}. ${wayOut}`;
   return [{ code: 'jar-overfull', message, path: ['baseEach_mL'] }];
 }
 
@@ -77,6 +114,11 @@ export function feasibility(
   plan: PlanInput,
   formulas: readonly (Formula | null)[],
   volumeOf: JarVolumeOf,
+  measures: PlanMeasures,
 ): PlanProblem[] {
-  return [...dayProblems(plan, formulas), ...baseProblems(plan), ...overfull(plan, formulas, volumeOf)];
+  return [
+    ...dayProblems(plan, formulas, measures),
+    ...baseProblems(plan, measures),
+    ...overfull(plan, formulas, volumeOf, measures),
+  ];
 }

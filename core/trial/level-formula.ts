@@ -14,7 +14,14 @@ function byName<Word extends string>(words: readonly Word[], name: string): Word
 /** The additions of an amount level: those held, scaled in proportion so that they weigh `grams` together. */
 function scaledTo(additions: readonly Addition[], grams: number): readonly Addition[] {
   const total = totalMass_g(additions);
-  return grams === 0 ? [] : additions.map((addition) => ({ ...addition, mass_g: (addition.mass_g / total) * grams }));
+  if (grams === 0) return [];
+  return additions.map(({ asWritten, ...addition }) => {
+    const mass_g = (addition.mass_g / total) * grams;
+    // "A handful" is a handful only at its own weight.
+    return asWritten !== undefined && mass_g === addition.mass_g
+      ? { ...addition, asWritten, mass_g }
+      : { ...addition, mass_g };
+  });
 }
 
 type Finding = { readonly value: Partial<Formula> } | { readonly missing: string } | { readonly heldMissing: string };
@@ -41,8 +48,13 @@ function movedPart(factor: PlanInput['factor'], level: LevelInput, held: HeldInp
       const state = level.state ?? byName(additionStates, level.name);
       if (state === undefined) return { missing: 'whether the fruit is fresh or frozen' };
       if (held.additions.length === 0) return { heldMissing: 'the fruit that is used fresh and frozen' };
-      // A default temperature belongs to the state, so one written for the other state must not stay.
-      const additions = held.additions.map(({ temperature_C: _, ...addition }) => ({ ...addition, state }));
+      // Juice beside the fruit is neither fresh nor frozen. A temperature written for the other state must not stay.
+      const solid = held.additions.some((addition) => addition.state !== 'liquid');
+      const additions = held.additions.map(({ temperature_C, ...addition }) =>
+        solid && addition.state === 'liquid'
+          ? { ...addition, ...(temperature_C === undefined ? {} : { temperature_C }) }
+          : { ...addition, state },
+      );
       return { value: { additions } };
     }
     case 'cover': {

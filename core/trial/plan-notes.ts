@@ -1,5 +1,5 @@
-import { seededRandom } from '#core/numeric/seeded-random.ts';
 import type { JarVolumeOf } from './feasibility.ts';
+import { fillOrder } from './fill-order.ts';
 import type { Formula } from './formula.ts';
 import type { PlanInput, PlanNote } from './plan-input.ts';
 
@@ -74,7 +74,7 @@ export function planNotes(
       message: 'A jar is more than nine tenths full: leave room for the fruit to rise and for froth.',
     });
   }
-  const order = seededRandom(plan.seed).shuffled(labels);
+  const order = fillOrder(plan.seed, labels);
   notes.push({
     code: 'fill-order',
     message: `Fill the jars in this order, so that first and last pour favour no level: ${order.join(', ')}.`,

@@ -1,5 +1,5 @@
 import { jarDates } from './calendar.ts';
-import { feasibility, type JarVolumeOf } from './feasibility.ts';
+import { feasibility, type JarVolumeOf, metricMeasures, type PlanMeasures } from './feasibility.ts';
 import type { Addition, Formula } from './formula.ts';
 import { levelFormula } from './level-formula.ts';
 import { movedFactors } from './moved-factors.ts';
@@ -40,7 +40,10 @@ function levelProblems(plan: PlanInput): PlanProblem[] {
     problems.push({ code: 'level-name-twice', message, path: ['levels', position, 'name'] });
   });
   if (!plan.levels.some(({ name }) => name === plan.control)) {
-    const message = `No level is called “${plan.control}”. Choose as control the level you would make today.`;
+    const message =
+      plan.control === ''
+        ? 'No jar is the control yet. Mark the one you would make today: the others are compared with it.'
+        : `No level is called “${plan.control}”. Choose as control the level you would make today.`;
     problems.push({ code: 'no-control', message, path: ['control'] });
   }
   return problems;
@@ -69,9 +72,10 @@ function jarLabel(position: number, replicate: number, replicates: number): stri
  *
  * @param plan the question and everything around it; levels 1–24, replicates 1–12
  * @param volumeOf how much a jar holds once its additions are in, in mL
+ * @param measures how the sentences write quantities; in mL and °C unless said
  * @returns jars in the order of the levels (those whose formula is known), problems, and notes when there are no problems
  */
-export function planTrial(plan: PlanInput, volumeOf: JarVolumeOf): TrialPlan {
+export function planTrial(plan: PlanInput, volumeOf: JarVolumeOf, measures: PlanMeasures = metricMeasures): TrialPlan {
   const found = plan.levels.map((level, position) => levelFormula(plan, level, position));
   const formulas = found.map(({ formula }) => formula);
   const missing = found.flatMap(({ problems }) => problems);
@@ -80,7 +84,7 @@ export function planTrial(plan: PlanInput, volumeOf: JarVolumeOf): TrialPlan {
     ...missing.filter(({ path }, at) => missing.findIndex((other) => String(other.path) === String(path)) === at),
     ...movedFactors(plan, formulas),
     ...alikeProblems(plan, formulas),
-    ...feasibility(plan, formulas, volumeOf),
+    ...feasibility(plan, formulas, volumeOf, measures),
   ];
   const known = formulas.filter((formula) => formula !== null);
   const longest = Math.max(0, ...known.map(({ days }) => days));

@@ -164,7 +164,6 @@ function openTest(kitchen: Kitchen, id: string): Row<'discriminations'> {
 
 export const discriminationHandlers: Handlers<
   | 'discriminations:build'
-  | 'discriminations:warnings'
   | 'discriminations:list'
   | 'discriminations:open'
   | 'discriminations:pour'
@@ -173,7 +172,6 @@ export const discriminationHandlers: Handlers<
   | 'discriminations:remove'
 > = {
   'discriminations:build': build,
-  'discriminations:warnings': (kitchen, { jars, tasters }) => ({ warnings: warningsFor(kitchen, tasters, jars) }),
   'discriminations:list': (kitchen) => ({ discriminations: listDiscriminations(kitchen.read) }),
   'discriminations:open': (kitchen, { discrimination }) => open(kitchen, discrimination),
   'discriminations:pour'(kitchen, { discrimination }) {

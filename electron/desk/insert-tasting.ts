@@ -1,7 +1,7 @@
 import { servingDesign } from '#core/panel/serving-design.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
+import { defaultAttributes } from '#shared/default-attributes.ts';
 import type { Writer } from '#store/writer.ts';
-import { defaultAttributes } from './default-attributes.ts';
 
 export type BuildInput = InputOf<'tastings:build'>;
 

@@ -74,7 +74,9 @@ export function matchScores(
     if (!isNameProblem(attribute)) continue;
     // Named once, at the header, not again for each of its cells.
     unknownColumns.add(column);
-    refused.push({ row: 1, column, code: attribute.code, message: attribute.message });
+    const lost = table.scores.filter((written) => written.attribute === column).length;
+    const message = `${attribute.message} Its ${lost === 1 ? 'one score is' : `${lost} scores are`} left out.`;
+    refused.push({ row: 1, column, code: attribute.code, message });
   }
   const stored = kitchen.read.all<Row<'scores'>>('SELECT * FROM scores WHERE tasting_id = ?', tasting.id);
   const cellKey = (score: Omit<MatchedScore, 'score'>) =>

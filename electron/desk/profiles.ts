@@ -1,11 +1,11 @@
 import { analysePanel } from '#core/panel/analyse.ts';
 import { profileWinner } from '#core/panel/profile-winner.ts';
+import { defaultAttributes } from '#shared/default-attributes.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Row } from '#store/tables.ts';
 import { type NamedScore, revealedScores, scalesOfTrial } from '#store/tastings.ts';
 import { levelsOfTrial } from '#store/trials.ts';
-import { defaultAttributes } from './default-attributes.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 

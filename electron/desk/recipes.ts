@@ -2,6 +2,8 @@ import { scaleToVolume } from '#core/recipe/scale-to-volume.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { findRecipe, listRecipes, type Version } from '#store/recipes.ts';
 import { storedMoment } from '#store/stored-moment.ts';
+import { cautionsOfVersion } from './cautions-of-version.ts';
+import { draftVersion } from './draft-version.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { insertVersion } from './insert-version.ts';
@@ -15,14 +17,28 @@ function versionOf(kitchen: Kitchen, recipe: string, number: number | undefined)
 }
 
 export const recipeHandlers: Handlers<
-  'recipes:promote' | 'recipes:list' | 'recipes:open' | 'recipes:scale' | 'recipes:remove' | 'batches:log'
+  | 'recipes:preview'
+  | 'recipes:promote'
+  | 'recipes:list'
+  | 'recipes:open'
+  | 'recipes:scale'
+  | 'recipes:remove'
+  | 'batches:log'
 > = {
+  'recipes:preview'(kitchen, asked) {
+    const { draft } = draftVersion(kitchen.read, kitchen, asked);
+    return { ...draft, cautions: cautionsOfVersion(kitchen, draft) };
+  },
   'recipes:promote'(kitchen, input) {
     const summary = `Promote “${input.level}” to the house recipe “${input.name}”`;
     return kitchen.write({ request: 'recipes:promote', summary }, (writer) => insertVersion(writer, kitchen, input));
   },
   'recipes:list': (kitchen) => ({ recipes: listRecipes(kitchen.read) }),
-  'recipes:open': (kitchen, { recipe }) => found(findRecipe(kitchen.read, recipe), 'house recipe', 'recipe'),
+  'recipes:open'(kitchen, { recipe }) {
+    const whole = found(findRecipe(kitchen.read, recipe), 'house recipe', 'recipe');
+    const versionList = whole.versionList.map((each) => ({ ...each, cautions: cautionsOfVersion(kitchen, each) }));
+    return { ...whole, versionList };
+  },
   'recipes:scale'(kitchen, input) {
     const { version } = versionOf(kitchen, input.recipe, input.version);
     const scaled = scaleToVolume({ ...version, additions: version.formula.additions }, input.volume_mL);

@@ -55,6 +55,26 @@ function columnMeanings(header: readonly string[], mapping: Readonly<Record<stri
   return meanings.map((meaning) => (fields.includes(plain(meaning) as Field) ? plain(meaning) : meaning));
 }
 
+function cellsOf(table: string): { header: string[]; rows: string[][] } {
+  const text = table.startsWith('\ufeff') ? table.slice(1) : table;
+  const parsed = Papa.parse<string[]>(text, { delimitersToGuess: [',', '\t', ';', '|'], skipEmptyLines: false });
+  const [header = [], ...rows] = parsed.data;
+  return { header, rows };
+}
+
+/** What each column of a table is taken for, and how many rows hold anything. */
+export function scoreTableColumns(
+  table: string,
+  mapping: Readonly<Record<string, string>> = {},
+): { columns: { head: string; meaning: string }[]; rows: number } {
+  const { header, rows } = cellsOf(table);
+  const meanings = columnMeanings(header, mapping);
+  return {
+    columns: header.map((head, position) => ({ head: head.trim(), meaning: meanings[position] ?? '' })),
+    rows: rows.filter((cells) => cells.some((cell) => cell.trim() !== '')).length,
+  };
+}
+
 export interface ReadTable {
   readonly scores: readonly WrittenScore[];
   readonly refused: readonly RefusedRow[];
@@ -68,9 +88,7 @@ export interface ReadTable {
  * An empty cell of a wide table is a missed sample and no score; an empty score in a long table is refused by its row.
  */
 export function readScoreTable(table: string, mapping: Readonly<Record<string, string>> = {}): ReadTable {
-  const text = table.startsWith('\ufeff') ? table.slice(1) : table;
-  const parsed = Papa.parse<string[]>(text, { delimitersToGuess: [',', '\t', ';', '|'], skipEmptyLines: false });
-  const [header = [], ...rows] = parsed.data;
+  const { header, rows } = cellsOf(table);
   const meanings = columnMeanings(header, mapping);
   const place = (field: Field) => meanings.indexOf(field);
   const missing = (['taster', 'sample'] as const).filter((field) => place(field) < 0);

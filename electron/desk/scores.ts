@@ -2,11 +2,11 @@ import type { InputOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Row } from '#store/tables.ts';
-import { scoresOfTasting } from '#store/tastings.ts';
+import { remarksOfTasting, scoresOfTasting } from '#store/tastings.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { matchScores } from './match-scores.ts';
-import { readScoreTable } from './score-table.ts';
+import { readScoreTable, scoreTableColumns } from './score-table.ts';
 import { type Attribute, isNameProblem, namesOfTasting } from './tasting-names.ts';
 
 function openTasting(kitchen: Kitchen, id: string): Row<'tastings'> {
@@ -90,11 +90,18 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
   });
 }
 
-export const scoreHandlers: Handlers<'scores:enter' | 'scores:list' | 'scores:import' | 'remarks:save'> = {
+export const scoreHandlers: Handlers<
+  'scores:enter' | 'scores:list' | 'scores:columns' | 'scores:import' | 'remarks:save' | 'remarks:list'
+> = {
   'scores:enter': (kitchen, input) => enter(kitchen, openTasting(kitchen, input.tasting), input),
   'scores:list'(kitchen, { tasting }) {
     found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');
     return { scores: scoresOfTasting(kitchen.read, tasting) };
+  },
+  'scores:columns': (_kitchen, { table, mapping }) => scoreTableColumns(table, mapping),
+  'remarks:list'(kitchen, { tasting }) {
+    found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');
+    return { remarks: remarksOfTasting(kitchen.read, tasting) };
   },
   'scores:import'(kitchen, input, watch) {
     const tasting = openTasting(kitchen, input.tasting);

@@ -69,7 +69,13 @@ function assertUnlike(names: readonly string[], what: string, field: string): vo
 }
 
 export const tastingHandlers: Handlers<
-  'tastings:build' | 'tastings:list' | 'tastings:open' | 'tastings:pour' | 'tastings:close' | 'tastings:remove'
+  | 'tastings:build'
+  | 'tastings:list'
+  | 'tastings:open'
+  | 'tastings:pour'
+  | 'tastings:warn'
+  | 'tastings:close'
+  | 'tastings:remove'
 > = {
   'tastings:build'(kitchen, input) {
     if (input.trial !== undefined) found(kitchen.read.row('trials', input.trial), 'trial', 'trial');
@@ -114,6 +120,10 @@ export const tastingHandlers: Handlers<
   'tastings:pour'(kitchen, { tasting }) {
     found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');
     return { sampleList: samplesOf(kitchen.read, tasting, false) };
+  },
+  'tastings:warn'(kitchen, { jars, tasters }) {
+    const warnings = tastingWarnings(kitchen, tasters, jars);
+    return { warnings: [...warnings].map(([taster, lines]) => ({ taster, lines })) };
   },
   'tastings:close'(kitchen, { tasting }) {
     const row = found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
-import type { Reader, Value } from './reader.ts';
-import type { Statements } from './statements.ts';
+import type { Reader } from './reader.ts';
+import type { Statements, Value } from './statements.ts';
 import type { TableName } from './tables.ts';
 
 /** One act of a person: what undo takes back as a whole. */

@@ -1,6 +1,6 @@
 import { entryHash, firstHash, rowText, type Step, type StoredChange } from './change-log.ts';
 import type { Kitchen } from './kitchen.ts';
-import type { Value } from './reader.ts';
+import type { Value } from './statements.ts';
 import { type Row, type TableName, tableNames } from './tables.ts';
 
 function chainProblems(kitchen: Kitchen): string[] {

@@ -1,7 +1,5 @@
-import type { Statements } from './statements.ts';
+import type { Statements, Value } from './statements.ts';
 import type { Row, TableName } from './tables.ts';
-
-export type Value = string | number | null;
 
 /** Reads rows. */
 export interface Reader {

@@ -3,7 +3,9 @@ import type { Reader } from './reader.ts';
 import type { Row } from './tables.ts';
 
 type RecipeWhole = ValueOf<'recipes:open'>;
-export type Version = RecipeWhole['versionList'][number];
+export type RecipeDraft = ValueOf<'recipes:preview'>;
+/** A stored version; its cautions are worked out by the desk. */
+export type Version = Omit<RecipeWhole['versionList'][number], 'cautions'>;
 type Summary = ValueOf<'recipes:list'>['recipes'][number];
 
 type SummaryRow = Row<'house_recipes'> & { versions: number; latest: number; basis: Summary['basis'] };
@@ -50,6 +52,15 @@ function chainOf(read: Reader, row: Row<'recipe_versions'>): Version['chain'] {
   };
 }
 
+/** What the version's trial held besides the formula, and the base it was made from. */
+function heldOf(read: Reader, trialId: string | null): Pick<RecipeDraft, 'base' | 'alsoHeld'> {
+  const trial = trialId === null ? undefined : read.row('trials', trialId);
+  if (trial === undefined) return { base: null, alsoHeld: {} };
+  const base = trial.base_id === null ? undefined : read.row('bases', trial.base_id);
+  const held = JSON.parse(trial.held) as { also?: RecipeDraft['alsoHeld'] };
+  return { base: base === undefined ? null : { id: base.id, name: base.name }, alsoHeld: held.also ?? {} };
+}
+
 export function versionsOf(read: Reader, recipe: string): Version[] {
   return read
     .all<Row<'recipe_versions'>>('SELECT * FROM recipe_versions WHERE recipe_id = ? ORDER BY number', recipe)
@@ -64,11 +75,15 @@ export function versionsOf(read: Reader, recipe: string): Version[] {
       target: JSON.parse(row.target) as Version['target'],
       basis: row.basis as Version['basis'],
       why: row.why,
+      ...heldOf(read, row.trial_id),
       chain: chainOf(read, row),
     }));
 }
 
-export function findRecipe(read: Reader, id: string): RecipeWhole | undefined {
+export function findRecipe(
+  read: Reader,
+  id: string,
+): (Omit<RecipeWhole, 'versionList'> & { readonly versionList: Version[] }) | undefined {
   const row = read.one<SummaryRow>(`${withLatest} WHERE r.id = ? GROUP BY r.id`, id);
   if (row === undefined) return undefined;
   return {

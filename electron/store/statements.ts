@@ -1,5 +1,7 @@
-import type { Value } from './reader.ts';
 import type { Sqlite, Statement } from './sqlite-driver.ts';
+
+/** What a column can hold. */
+export type Value = string | number | null;
 
 /** Prepares each statement once and keeps it: preparing costs more than most reads and writes. */
 export type Statements = (sql: string) => Statement<(Value | Readonly<Record<string, Value>>)[]>;

@@ -112,6 +112,16 @@ export function scoresOfTasting(read: Reader, tasting: string): ValueOf<'scores:
   );
 }
 
+/** What the tasters said, by taster's name and blind code. */
+export function remarksOfTasting(read: Reader, tasting: string): ValueOf<'remarks:list'>['remarks'] {
+  return read.all(
+    `SELECT t.name AS taster, s.blind_code AS sample, r.words
+     FROM remarks AS r JOIN tasters AS t ON t.id = r.taster_id JOIN samples AS s ON s.id = r.sample_id
+     WHERE r.tasting_id = ? ORDER BY t.name, s.blind_code`,
+    tasting,
+  );
+}
+
 /** The scores of a trial's closed tastings, by level and jar: what the panel's analysis reads. */
 export function revealedScores(read: Reader, trial: string): NamedScore[] {
   return read.all<NamedScore>(

@@ -1,7 +1,8 @@
 import { Failure } from '#shared/failure.ts';
 import { beginning, rowText, type Step, type StoredChange } from './change-log.ts';
 import type { Kitchen } from './kitchen.ts';
-import type { Reader, Value } from './reader.ts';
+import type { Reader } from './reader.ts';
+import type { Value } from './statements.ts';
 
 type Direction = 'undo' | 'redo';
 

@@ -1,8 +1,8 @@
 import { Failure } from '#shared/failure.ts';
 import { type ChangeLog, rowText } from './change-log.ts';
-import type { Reader, Value } from './reader.ts';
+import type { Reader } from './reader.ts';
 import { newRowId } from './row-id.ts';
-import type { Statements } from './statements.ts';
+import type { Statements, Value } from './statements.ts';
 import { type Columns, columnNames, ownedTables, type Row, type TableName } from './tables.ts';
 
 /** Reads and writes rows inside one transaction; every change also goes into the change log. */

@@ -4,10 +4,21 @@ import { DataPage } from '#renderer/pages/data/data-page.tsx';
 import { FindingsPage } from '#renderer/pages/findings/findings-page.tsx';
 import { HouseRecipePage } from '#renderer/pages/house-recipe/house-recipe-page.tsx';
 import { HouseRecipesPage } from '#renderer/pages/house-recipes/house-recipes-page.tsx';
+import { JarPage } from '#renderer/pages/jar/jar-page.tsx';
 import { NowherePage } from '#renderer/pages/nowhere/nowhere-page.tsx';
 import { PantryPage } from '#renderer/pages/pantry/pantry-page.tsx';
+import { PlanAgainPage } from '#renderer/pages/plan/plan-again-page.tsx';
+import { PlanPage } from '#renderer/pages/plan/plan-page.tsx';
+import { PromotePage } from '#renderer/pages/promote/promote-page.tsx';
+import { SipsPage } from '#renderer/pages/sips/sips-page.tsx';
+import { BuildPage } from '#renderer/pages/taste/build-page.tsx';
 import { TastePage } from '#renderer/pages/taste/taste-page.tsx';
 import { TastersPage } from '#renderer/pages/tasters/tasters-page.tsx';
+import { AlonePage } from '#renderer/pages/tasting/alone-page.tsx';
+import { ImportPage } from '#renderer/pages/tasting/import-page.tsx';
+import { PourPage } from '#renderer/pages/tasting/pour-page.tsx';
+import { SheetPage } from '#renderer/pages/tasting/sheet-page.tsx';
+import { TastingPage } from '#renderer/pages/tasting/tasting-page.tsx';
 import { ApartTestPage } from '#renderer/pages/telling-apart/apart-test-page.tsx';
 import { TellingApartPage } from '#renderer/pages/telling-apart/telling-apart-page.tsx';
 import { TodayPage } from '#renderer/pages/today/today-page.tsx';
@@ -21,12 +32,24 @@ export function Routes() {
     <Switch>
       <Route path="/" component={TodayPage} />
       <Route path="/trials" component={TrialsPage} />
+      <Route path="/trials/new" component={PlanPage} />
       <Route path="/trials/:id">{({ id }) => <TrialPage id={id} />}</Route>
+      <Route path="/trials/:id/again">{({ id }) => <PlanAgainPage id={id} />}</Route>
       <Route path="/trials/:id/taste">{({ id }) => <TastePage id={id} />}</Route>
+      <Route path="/trials/:id/taste/new">{({ id }) => <BuildPage id={id} />}</Route>
+      <Route path="/trials/:id/taste/alone">{({ id }) => <BuildPage id={id} isAlone />}</Route>
+      <Route path="/tastings/:id">{({ id }) => <TastingPage id={id} />}</Route>
+      <Route path="/tastings/:id/pour">{({ id }) => <PourPage id={id} />}</Route>
+      <Route path="/tastings/:id/alone">{({ id }) => <AlonePage id={id} />}</Route>
+      <Route path="/tastings/:id/import">{({ id }) => <ImportPage id={id} />}</Route>
+      <Route path="/tastings/:id/sheet/:taster">{({ id, taster }) => <SheetPage id={id} taster={taster} />}</Route>
+      <Route path="/sips" component={SipsPage} />
       <Route path="/trials/:id/findings">{({ id }) => <FindingsPage id={id} />}</Route>
       <Route path="/trials/:id/telling-apart">{({ id }) => <TellingApartPage id={id} />}</Route>
       <Route path="/trials/:id/wishes">{({ id }) => <WishesPage id={id} />}</Route>
       <Route path="/telling-apart/:id">{({ id }) => <ApartTestPage id={id} />}</Route>
+      <Route path="/jars/:id">{({ id }) => <JarPage id={id} />}</Route>
+      <Route path="/trials/:id/promote">{({ id }) => <PromotePage id={id} />}</Route>
       <Route path="/house-recipes" component={HouseRecipesPage} />
       <Route path="/house-recipes/:id">{({ id }) => <HouseRecipePage id={id} />}</Route>
       <Route path="/bases" component={BasesPage} />

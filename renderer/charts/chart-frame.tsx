@@ -1,5 +1,5 @@
 import { type ReactNode, useRef } from 'react';
-import { CopyChart } from './copy-chart.tsx';
+import { TakeChart } from './take-chart.tsx';
 import './chart-frame.css';
 
 interface ChartFrameProps {
@@ -8,35 +8,49 @@ interface ChartFrameProps {
   readonly scale: string;
   /** What the chart says, in one sentence. Comes first. */
   readonly sentence: string | null;
+  /** A second, smaller one. */
+  readonly more: string | null;
   readonly colour: string;
+  /** Wide, with the table beside the drawing. */
+  readonly isLead: boolean;
   readonly children: ReactNode;
   /** The same figures as a table. */
   readonly table: ReactNode;
-  /** The same figures as tab-separated text, for the clipboard. */
+  /** The means as tab-separated text, for the clipboard. */
   readonly figures: string;
+  /** Every mark as CSV. */
+  readonly csv: () => string;
+  /** What the marks mean, for the picture. */
+  readonly chartKey: string;
 }
 
 /** Every chart stands in this frame: sentence, drawing, and its twin as a table. */
-export function ChartFrame({ title, scale, sentence, colour, children, table, figures }: ChartFrameProps) {
+export function ChartFrame(props: ChartFrameProps) {
+  const { title, scale, sentence, more, colour, isLead, children, table, figures, csv, chartKey } = props;
   const drawing = useRef<HTMLDivElement>(null);
   return (
-    <figure className="chart" style={{ '--chart': colour }}>
+    <figure className={isLead ? 'chart is-lead' : 'chart'} style={{ '--chart': colour }}>
       <figcaption>
         <h3>
           <span className="chart-swatch" aria-hidden="true" />
           {title} <span className="soft small">{scale}</span>
         </h3>
         {sentence === null ? null : <p className="chart-sentence">{sentence}</p>}
+        {more === null ? null : <p className="soft small">{more}</p>}
       </figcaption>
       <div ref={drawing} className="chart-drawing">
         {children}
       </div>
-      <div>
-        <CopyChart title={title} figures={figures} drawing={drawing} />
-        <details>
-          <summary>{title} as a table</summary>
-          {table}
-        </details>
+      <div className="chart-twin">
+        {isLead ? (
+          table
+        ) : (
+          <details>
+            <summary>{title} as a table</summary>
+            {table}
+          </details>
+        )}
+        <TakeChart picture={{ title, sentence, key: chartKey }} figures={figures} csv={csv} drawing={drawing} />
       </div>
     </figure>
   );

@@ -1,3 +1,4 @@
+import { harmlessCell } from './csv-text.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 
 function cell(value: number | null): string {
@@ -10,9 +11,9 @@ function cell(value: number | null): string {
  * @example factorChartFigures(data).split('\n')[0] // 'tang\tscores\tmean\tlow 95 %\thigh 95 %'
  */
 export function factorChartFigures({ attribute, means }: FactorChartData): string {
-  const head = [attribute, 'scores', 'mean', 'low 95 %', 'high 95 %'];
+  const head = [harmlessCell(attribute), 'scores', 'mean', 'low 95 %', 'high 95 %'];
   const rows = means.map(({ level, n, mean, low, high }) => [
-    level.replaceAll('\t', ' '),
+    harmlessCell(level.replaceAll(/\s+/g, ' ')),
     String(n),
     cell(mean),
     cell(low),

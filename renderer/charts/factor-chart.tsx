@@ -1,160 +1,84 @@
-import {
-  Area,
-  CartesianGrid,
-  ComposedChart,
-  ErrorBar,
-  Line,
-  ResponsiveContainer,
-  Scatter,
-  XAxis,
-  YAxis,
-} from 'recharts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { attributeColour } from './attribute-colour.ts';
 import { ChartFrame } from './chart-frame.tsx';
+import { chartKeyWords } from './chart-key.ts';
+import { factorChartCsv } from './factor-chart-csv.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 import { factorChartFigures } from './factor-chart-figures.ts';
+import { FactorDrawing } from './factor-drawing.tsx';
 import { figureWords, intervalWords } from './figure-words.ts';
 
 interface FactorChartProps {
   readonly data: FactorChartData;
   readonly sentence: string | null;
+  /** Said below the sentence, smaller. */
+  readonly more?: string | null;
   /** What the horizontal axis measures, with its unit: "days", "fruit (g)". */
   readonly axis: string;
+  /** The level named as best, where this chart is the one of liking. */
+  readonly winner?: string | null;
+  /** The chart that leads: wide, its table beside it. */
+  readonly isLead?: boolean;
 }
 
-interface MeanDotProps {
-  readonly colour: string;
-  /** Given by the chart for each row. */
-  readonly cx?: number | undefined;
-  readonly cy?: number | undefined;
-  readonly value?: unknown;
-}
-
-/** A diamond with its figure beside it. Rows without a mean draw nothing. */
-function MeanDot({ colour, cx, cy, value }: MeanDotProps) {
-  if (typeof cx !== 'number' || typeof cy !== 'number' || typeof value !== 'number') return null;
+/** The means of a factor chart. Letters that two levels share say that they were not told apart. */
+function MeansTable({ data, winner }: { readonly data: FactorChartData; readonly winner: string | null }) {
   return (
-    <g>
-      <path
-        d={`M${cx} ${cy - 7}L${cx + 7} ${cy}L${cx} ${cy + 7}L${cx - 7} ${cy}Z`}
-        fill={colour}
-        stroke="var(--linen)"
-        strokeWidth={1.5}
-      />
-      <text x={cx + 10} y={cy - 8} className="chart-mean-words">
-        {figureWords(value)}
-      </text>
-    </g>
+    <DataTable
+      caption={`${data.attribute}: mean and 95 % interval of each level`}
+      rows={data.means}
+      rowKey={({ level }) => level}
+      columns={[
+        { head: 'Level', cell: ({ level }) => (level === winner ? `${level} (best)` : level) },
+        { head: 'Scores', cell: ({ n }) => n, isFigure: true },
+        { head: 'Mean', cell: ({ mean }) => figureWords(mean), isFigure: true },
+        { head: '95 % interval', cell: (row) => intervalWords(row.low, row.high), isFigure: true },
+        { head: 'Alike', cell: ({ letters }) => letters ?? '–' },
+      ]}
+    />
   );
 }
 
-function wholeTicks([low, high]: readonly [number, number]): number[] {
-  const step = high - low > 8 ? 2 : 1;
-  return Array.from({ length: Math.floor((high - low) / step) + 1 }, (_, place) => low + place * step);
-}
-
-function FactorDrawing({ data, axis, colour }: { data: FactorChartData; axis: string; colour: string }) {
+function SipsTable({ data }: { readonly data: FactorChartData }) {
   return (
-    <ResponsiveContainer width="100%" height="100%">
-      <ComposedChart
-        data={[...data.rows]}
-        margin={{ top: 10, right: 34, bottom: 18, left: -22 }}
-        title={`${data.attribute} against ${axis}`}
-        desc="The same figures stand in the table below the chart."
-      >
-        <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
-        <XAxis
-          dataKey="x"
-          type="number"
-          domain={[...data.xDomain]}
-          ticks={data.ticks.map(({ x }) => x)}
-          tickFormatter={(x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? String(x)}
-          interval={data.isOrdered ? 'preserveStartEnd' : 0}
-          stroke="var(--line-strong)"
-          label={{ value: axis, position: 'insideBottom', offset: -12 }}
-        />
-        <YAxis
-          type="number"
-          domain={[...data.yDomain]}
-          ticks={wholeTicks(data.yDomain)}
-          stroke="var(--line-strong)"
-          axisLine={false}
-          tickLine={false}
-        />
-        {data.hasCurve ? (
-          <Area
-            dataKey="band"
-            stroke="none"
-            fill={colour}
-            fillOpacity={0.14}
-            connectNulls
-            isAnimationActive={false}
-            activeDot={false}
-          />
-        ) : null}
-        {data.hasCurve ? (
-          <Line
-            dataKey="fit"
-            type="linear"
-            stroke={colour}
-            strokeWidth={2}
-            dot={false}
-            activeDot={false}
-            connectNulls
-            isAnimationActive={false}
-          />
-        ) : null}
-        <Scatter dataKey="score" fill={colour} fillOpacity={0.32} isAnimationActive={false} />
-        <Line
-          dataKey="mean"
-          stroke="none"
-          dot={<MeanDot colour={colour} />}
-          activeDot={false}
-          isAnimationActive={false}
-        >
-          <ErrorBar
-            dataKey="interval"
-            direction="y"
-            width={5}
-            strokeWidth={2}
-            stroke={colour}
-            isAnimationActive={false}
-          />
-        </Line>
-      </ComposedChart>
-    </ResponsiveContainer>
+    <DataTable
+      caption={`${data.attribute}: your own sips`}
+      rows={data.sips}
+      rowKey={({ id }) => id}
+      columns={[
+        { head: 'Sip of jar', cell: ({ jar, level }) => `${jar} (${level})` },
+        { head: 'Day', cell: ({ day }) => figureWords(day), isFigure: true },
+        { head: 'Score', cell: ({ value }) => figureWords(value), isFigure: true },
+      ]}
+    />
   );
 }
 
-/** One attribute against the factor: every score faint, means with their 95 % intervals, the curve with its band, and the table. */
-export function FactorChart({ data, sentence, axis }: FactorChartProps) {
+/** One attribute against the factor: every score faint, means with 95 % intervals, curve and band, sips apart, and the tables. */
+export function FactorChart({ data, sentence, more = null, axis, winner = null, isLead = false }: FactorChartProps) {
   const colour = attributeColour(data.attribute);
   const [low, high] = data.yDomain;
+  const title = capital(data.attribute);
   return (
     <ChartFrame
-      title={capital(data.attribute)}
+      title={title}
       scale={`scored ${low} to ${high}`}
       sentence={sentence}
+      more={more}
       colour={colour}
+      isLead={isLead}
       figures={factorChartFigures(data)}
+      csv={() => factorChartCsv([data])}
+      chartKey={chartKeyWords([data])}
       table={
-        <DataTable
-          caption={`${data.attribute}: mean and 95 % interval of each level`}
-          rows={data.means}
-          rowKey={({ level }) => level}
-          columns={[
-            { head: 'Level', cell: ({ level }) => level },
-            { head: 'Scores', cell: ({ n }) => n, isFigure: true },
-            { head: 'Mean', cell: ({ mean }) => figureWords(mean), isFigure: true },
-            { head: '95 % interval', cell: (row) => intervalWords(row.low, row.high), isFigure: true },
-            { head: 'Alike', cell: ({ letters }) => letters ?? '–' },
-          ]}
-        />
+        <>
+          {data.means.length === 0 ? null : <MeansTable data={data} winner={winner} />}
+          {data.sips.length === 0 ? null : <SipsTable data={data} />}
+        </>
       }
     >
-      <FactorDrawing data={data} axis={axis} colour={colour} />
+      <FactorDrawing data={data} axis={axis} colour={colour} winner={winner} />
     </ChartFrame>
   );
 }

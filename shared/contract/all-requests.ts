@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
 import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
+import { findingRequests } from './findings.ts';
 import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
@@ -24,6 +25,7 @@ export const allRequests = {
   ...tastingRequests,
   ...discriminationRequests,
   ...profileRequests,
+  ...findingRequests,
   ...panelRequests,
   ...panelSightRequests,
   ...fermentRequests,

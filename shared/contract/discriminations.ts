@@ -72,11 +72,6 @@ export const discriminationRequests = {
       reasons: z.array(reason),
     }),
   ),
-  /** Who must be asked before these jars are served to them: allergens they avoid, alcohol. */
-  'discriminations:warnings': reads(
-    z.strictObject({ jars: z.array(id).max(2), tasters: z.array(id).max(500) }),
-    z.strictObject({ warnings: z.array(z.string()) }),
-  ),
   /** Sets a test up: one round for each taster and repeat, presentation orders balanced and drawn by the seed. */
   'discriminations:build': writes(
     z

@@ -11,23 +11,31 @@ const target = z.strictObject({
   n: z.int(),
 });
 
-export const recipeVersion = z.strictObject({
-  id,
-  number: z.int(),
-  createdAt: z.string(),
+/** What becomes of a level when it is promoted: the recipe, its target, its cautions, and the chain back. */
+export const recipeDraft = z.strictObject({
   formula,
   base_mL: z.number(),
   volume_mL: z.number(),
   vessel,
   target: z.array(target),
   basis: z.enum(['panel', 'sips', 'none']),
-  why: z.string().nullable(),
+  /** Read from the trial, and so empty once the trial is gone. */
+  base: z.strictObject({ id, name: z.string() }).nullable(),
+  alsoHeld: z.record(z.string(), z.union([z.string(), z.number(), z.boolean()])),
+  cautions: z.array(z.strictObject({ code: z.string(), message: z.string(), basis: z.string() })),
   chain: z.strictObject({
     trial: z.strictObject({ id, question: z.string() }).nullable(),
     level: z.strictObject({ id, name: z.string() }).nullable(),
     jars: z.array(z.strictObject({ id, label: z.string() })),
     tastings: z.array(z.strictObject({ id, name: z.string(), scores: z.int() })),
   }),
+});
+
+export const recipeVersion = recipeDraft.extend({
+  id,
+  number: z.int(),
+  createdAt: z.string(),
+  why: z.string().nullable(),
 });
 
 const recipeSummary = z.strictObject({
@@ -42,6 +50,8 @@ const recipeSummary = z.strictObject({
 });
 
 export const recipeRequests = {
+  /** What promoting this level would write down. Writes nothing. */
+  'recipes:preview': reads(z.strictObject({ trial: id, level: name }), recipeDraft),
   /** Makes the level a house recipe, or a new version of the one that has this name. `level` is its name or id. */
   'recipes:promote': writes(
     z.strictObject({ trial: id, level: name, name, why: note.optional() }),

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { count, id, moment, name, note, seed } from './fields.ts';
-import { panelAnalysis } from './panel.ts';
 import { reads, writes } from './request.ts';
 
 const attributeInput = z
@@ -93,6 +92,11 @@ export const tastingRequests = {
   'tastings:open': reads(z.strictObject({ tasting: id }), tastingWhole),
   /** Which code is which jar: for the person who pours. */
   'tastings:pour': reads(z.strictObject({ tasting: id }), z.strictObject({ sampleList: z.array(sample) })),
+  /** Who must not taste what, before anything is poured: allergens and alcohol, by taster. */
+  'tastings:warn': reads(
+    z.strictObject({ jars: z.array(id).max(24), tasters: z.array(id).max(500) }),
+    z.strictObject({ warnings: z.array(z.strictObject({ taster: id, lines: z.array(z.string()) })) }),
+  ),
   /** Reveals the codes. This can't be undone. */
   'tastings:close': writes(z.strictObject({ tasting: id }), z.strictObject({ tasting: id })),
   'tastings:remove': writes(z.strictObject({ tasting: id }), z.strictObject({ tasting: id })),
@@ -114,9 +118,31 @@ export const tastingRequests = {
       ),
     }),
   ),
+  /**
+   * What a taster said of a sample; empty words take it back. A remark that begins with “missed” says that the taster did not
+   * get to this sample: its empty cells are no longer waited for.
+   */
   'remarks:save': writes(
     z.strictObject({ tasting: id, taster: name, sample: name, words: note }),
     z.strictObject({ remark: id.nullable() }),
+  ),
+  'remarks:list': reads(
+    z.strictObject({ tasting: id }),
+    z.strictObject({
+      remarks: z.array(z.strictObject({ taster: z.string(), sample: z.string(), words: z.string() })),
+    }),
+  ),
+  /** What each column of a pasted table is taken for, so that a person can say it otherwise. Keeps nothing. */
+  'scores:columns': reads(
+    z.strictObject({
+      table: z.string().min(1).max(20_000_000),
+      mapping: z.record(z.string().max(200), z.string().max(200)).optional(),
+    }),
+    z.strictObject({
+      /** `meaning`: taster, sample, attribute, score, replicate, or the column's own name; empty when it is left out. */
+      columns: z.array(z.strictObject({ head: z.string(), meaning: z.string() })),
+      rows: z.int(),
+    }),
   ),
   /** A table of scores, as CSV, TSV or pasted from a spreadsheet. Rows that can't be taken are named; the others are kept. */
   'scores:import': writes(
@@ -134,28 +160,5 @@ export const tastingRequests = {
       ),
     }),
     { long: true },
-  ),
-  /** The analysis of a tasting, or of all closed tastings of a trial, with a sentence for each attribute. */
-  'findings:read': reads(
-    z.strictObject({ trial: id }),
-    z.strictObject({
-      trial: id,
-      tastings: z.int(),
-      scores: z.array(
-        z.strictObject({
-          taster: z.string(),
-          sample: z.string(),
-          attribute: z.string(),
-          replicate: z.int(),
-          score: z.number(),
-          jar: z.string(),
-        }),
-      ),
-      levels: z.record(z.string(), z.number()).nullable(),
-      scales: z.record(z.string(), z.tuple([z.number(), z.number()])),
-      control: z.string().nullable(),
-      analysis: panelAnalysis.nullable(),
-      sentences: z.array(z.strictObject({ attribute: z.string(), sentence: z.string() })),
-    }),
   ),
 } as const;

@@ -186,14 +186,23 @@ describe('a discrimination test', () => {
     );
   });
 
-  it('warns whoever serves: allergens that the jars bring, and alcohol', async () => {
+  it('warns whoever serves while it is open: alcohol, for a taster who avoids it', async () => {
     const test = await temporaryDesk();
     const { jars } = await preparedTrial(test);
     const { taster } = await test.ask('tasters:save', { name: 'Careful', avoidsAlcohol: true });
-    const asked = { jars: jars.slice(0, 2).map(({ id }) => id), tasters: [taster] };
-    expect((await test.ask('discriminations:warnings', asked)).warnings).toEqual([
+    const [a = '', b = ''] = jars.map(({ id }) => id);
+    const { discrimination } = await test.ask('discriminations:build', {
+      name: 'T',
+      method: 'triangle',
+      jarA: a,
+      jarB: b,
+      tasters: [taster],
+    });
+    expect((await test.ask('discriminations:open', { discrimination })).warnings).toEqual([
       expect.stringContaining('Careful avoids alcohol'),
     ]);
+    await test.ask('discriminations:close', { discrimination });
+    expect((await test.ask('discriminations:open', { discrimination })).warnings).toEqual([]);
   });
 
   it('refuses jars that can’t be served, the same jar twice, and an expectation where none belongs', async () => {

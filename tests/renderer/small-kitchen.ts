@@ -140,8 +140,25 @@ export const findings: ValueOf<'findings:read'> = {
   levels: { '2 days': 2, '4 days': 4 },
   scales: { tang: [0, 10] },
   control: '2 days',
+  liking: null,
   analysis: { attributes: [attribute('tang')], tasters: [] },
-  sentences: [{ attribute: 'tang', sentence: 'Tang rises with the days.' }],
+  headline: {
+    sentence: 'Tang moved most with the days.',
+    also: null,
+    sureness: null,
+    doubts: ['Only two tasters.'],
+    small: [],
+    winner: null,
+  },
+  sentences: [
+    {
+      attribute: 'tang',
+      sentence: 'Tang rises with the days.',
+      againstControl: 'Against “2 days”: “4 days” 3.0 points higher (1.0 to 5.0).',
+      sureness: 'fairly',
+      chance: 0.02,
+    },
+  ],
 };
 
 export const undoState: ValueOf<'undo:state'> = { undo: 'Add the taster Ana', undoRefused: null, redo: null };

@@ -1,10 +1,37 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
-import { TrialFindings } from './trial-findings.tsx';
-import { words } from './words.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { PanelFindings } from './panel-findings.tsx';
+import { SipsOnly } from './sips-only.tsx';
 
-/** What a trial's closed tastings say. */
+function TrialFindings({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
+  const findings = useAnswer('findings:read', { trial: trial.id });
+  const sips = useAnswer('sips:byTrial', { trial: trial.id });
+  const tastings = useAnswer('tastings:list', {});
+  return (
+    <Answer of={findings}>
+      {(found) => (
+        <Answer of={sips}>
+          {({ sips: own }) =>
+            found.tastings > 0 ? (
+              <PanelFindings trial={trial} findings={found} sips={own} />
+            ) : (
+              <SipsOnly
+                trial={trial}
+                findings={found}
+                sips={own}
+                open={(tastings.data?.tastings ?? []).filter((each) => each.trial === trial.id)}
+              />
+            )
+          }
+        </Answer>
+      )}
+    </Answer>
+  );
+}
+
+/** What a trial's closed tastings say, and the maker's own sips beside them. */
 export function FindingsPage({ id }: { readonly id: string }) {
   const trial = useAnswer('trials:open', { trial: id });
   return (
@@ -12,10 +39,7 @@ export function FindingsPage({ id }: { readonly id: string }) {
       {(value) => (
         <>
           <TrialHead trial={value} step="findings" />
-          <section className="section">
-            <h2>{words.findings}</h2>
-            <TrialFindings trial={id} factor={value.factor} levels={value.levelsWhole.map(({ name }) => name)} />
-          </section>
+          <TrialFindings trial={value} />
         </>
       )}
     </Answer>

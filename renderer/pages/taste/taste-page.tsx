@@ -1,43 +1,71 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { dayAndTime } from '#renderer/format/moments.ts';
+import { counted } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
-import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { canBeTasted } from './jar-choice.tsx';
+import { TrialSips } from './trial-sips.tsx';
 import { words } from './words.ts';
 
-/** The tastings of a trial and how far their scores have come. */
+function TastingRows({ tastings }: { readonly tastings: ValueOf<'tastings:list'>['tastings'] }) {
+  if (tastings.length === 0) return <p className="soft">{words.none}</p>;
+  return (
+    <RowList label={words.tastings}>
+      {tastings.map((tasting) => (
+        <Row
+          key={tasting.id}
+          title={tasting.name}
+          to={`/tastings/${tasting.id}`}
+          marks={<SampleMark when={tasting.isSample} />}
+          facts={
+            <>
+              <span>{tasting.closedAt === null ? words.open : words.closed}</span>{' '}
+              <span>{counted(tasting.samples, 'sample')}</span> <span>{counted(tasting.tasters, 'taster')}</span>{' '}
+              <span>{dayAndTime(tasting.heldAt)}</span>
+            </>
+          }
+          end={words.ofExpected(tasting.scores, tasting.expected)}
+        />
+      ))}
+    </RowList>
+  );
+}
+
+/** The Taste step of a trial: its tastings, and the maker's own sips. */
 export function TastePage({ id }: { readonly id: string }) {
   const trial = useAnswer('trials:open', { trial: id });
   const tastings = useAnswer('tastings:list', {});
   return (
     <Answer of={trial}>
-      {(value) => (
-        <>
-          <TrialHead trial={value} step="taste" />
-          <Answer of={tastings}>
-            {({ tastings: all }) => {
-              const own = all.filter((tasting) => tasting.trial === id);
-              if (own.length === 0) return <p className="soft">{words.none}</p>;
-              return (
-                <DataTable
-                  caption={words.tastings}
-                  columns={[
-                    { head: words.name, cell: ({ name }) => name },
-                    { head: words.tasters, cell: ({ tasters }) => tasters, isFigure: true },
-                    {
-                      head: words.scores,
-                      cell: ({ scores, expected }) => words.ofExpected(scores, expected),
-                      isFigure: true,
-                    },
-                    { head: words.state, cell: ({ closedAt }) => (closedAt === null ? words.open : words.closed) },
-                  ]}
-                  rows={own}
-                  rowKey={({ id: tasting }) => tasting}
-                />
-              );
-            }}
-          </Answer>
-        </>
-      )}
+      {(value) => {
+        const jars = value.jarsWhole.filter(canBeTasted);
+        return (
+          <>
+            <TrialHead trial={value} step="taste" />
+            <section className="section">
+              <h2>{words.tastings}</h2>
+              <Answer of={tastings}>
+                {({ tastings: all }) => <TastingRows tastings={all.filter((tasting) => tasting.trial === id)} />}
+              </Answer>
+              {jars.length === 0 ? (
+                <p className="soft">{words.noJars}</p>
+              ) : (
+                <div className="button-row">
+                  <ButtonLink to={`/trials/${id}/taste/new`} weight="main">
+                    {words.build}
+                  </ButtonLink>
+                  <ButtonLink to={`/trials/${id}/taste/alone`}>{words.alone}</ButtonLink>
+                </div>
+              )}
+            </section>
+            {jars.length === 0 ? null : <TrialSips trial={id} jars={jars} />}
+          </>
+        );
+      }}
     </Answer>
   );
 }

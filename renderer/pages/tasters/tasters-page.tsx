@@ -9,8 +9,8 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { TasterForm } from '#renderer/parts/taster-form/taster-form.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { TasterForm } from './taster-form.tsx';
 import { words } from './words.ts';
 
 type Taster = ValueOf<'tasters:list'>['tasters'][number];

@@ -4,12 +4,6 @@ export const words = {
   add: 'Add a taster',
   change: 'Change',
   remove: 'Remove',
-  name: 'Name',
-  avoids: 'Avoids',
-  avoidsAlcohol: 'Avoids alcohol',
-  note: 'Note',
-  keep: 'Keep',
-  kept: 'Kept.',
   removed: (name: string) => `${name} is in the bin.`,
   empty: {
     title: 'Nobody tastes yet',

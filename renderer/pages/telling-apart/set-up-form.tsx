@@ -24,11 +24,11 @@ const mostRounds = 10;
 /** Allergens and alcohol, before anything is poured. */
 function Warnings({ jars, tasters }: { readonly jars: readonly string[]; readonly tasters: readonly string[] }) {
   const { data } = useAnswer(
-    'discriminations:warnings',
+    'tastings:warn',
     { jars: [...jars], tasters: [...tasters] },
     { enabled: tasters.length > 0, keepLast: true },
   );
-  return data?.warnings.map((line) => <Caution key={line}>{line}</Caution>);
+  return data?.warnings.flatMap(({ lines }) => lines).map((line) => <Caution key={line}>{line}</Caution>);
 }
 
 /** How to serve, which jars, who tastes, how often; beside it what so many answers can show. */

@@ -6,7 +6,7 @@ import { counted } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
-import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx';
+import { FirstSteps } from '#renderer/parts/empty-state/first-steps.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
@@ -86,7 +86,17 @@ function TodayShelf({ trials }: { readonly trials: ValueOf<'trials:list'>['trial
       <OpenTastings />
       <DueList title={words.later} due={at('later')} now={now} />
       {awake.length === 0 ? (
-        <EmptyState title={words.idle.title} actions={<ButtonLink to="/trials">Look at the trials</ButtonLink>}>
+        <EmptyState
+          title={words.idle.title}
+          actions={
+            <>
+              <ButtonLink to="/trials/new" weight="main">
+                {words.planTrial}
+              </ButtonLink>
+              <ButtonLink to="/trials">{words.lookAtTrials}</ButtonLink>
+            </>
+          }
+        >
           <p>{words.idle.line}</p>
         </EmptyState>
       ) : null}
@@ -108,7 +118,7 @@ export function TodayPage() {
       <Answer of={trials}>
         {(value) =>
           value.trials.length === 0 ? (
-            <EmptyState title={words.empty.title} actions={<SampleKitchenButton />}>
+            <EmptyState title={words.empty.title} actions={<FirstSteps />}>
               {words.empty.lines.map((line) => (
                 <p key={line}>{line}</p>
               ))}

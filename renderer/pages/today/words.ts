@@ -24,5 +24,7 @@ export const words = {
   pulled: (jars: string) => `Pulled ${jars}.`,
   started: (jars: string) => `Started ${jars}.`,
   late: (span: string) => `${span} late`,
+  planTrial: 'Plan a trial',
+  lookAtTrials: 'Look at the trials',
   openTrial: 'Open the trial',
 } as const;

@@ -1,5 +1,7 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
@@ -7,6 +9,7 @@ import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { HeldFacts } from './held-facts.tsx';
 import { JarTable } from './jar-table.tsx';
+import { JarWorkList } from './jar-work-list.tsx';
 import { words } from './words.ts';
 
 function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
@@ -17,6 +20,7 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
       <section className="section">
         <h2>{words.jars}</h2>
         <Shelf jars={trialShelfJars(trial, trial.jarsWhole, surroundings)} label={words.jars} />
+        <JarWorkList trial={trial} now={surroundings.now} />
         <details>
           <summary>{words.jarTable}</summary>
           <JarTable trial={trial} measures={surroundings.measures} />
@@ -26,13 +30,23 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
         <h2>{words.held}</h2>
         <HeldFacts trial={trial} measures={surroundings.measures} />
         {trial.note === null ? null : <p>{trial.note}</p>}
+        <div className="button-row no-print">
+          <ButtonLink to={`/trials/${trial.id}/again`}>{words.again}</ButtonLink>
+        </div>
       </section>
     </>
   );
 }
 
-/** One trial: its question, its jars on the shelf, and what is held. */
+/** One trial: its question, its jars on the shelf with what to do next, and what is held. */
 export function TrialPage({ id }: { readonly id: string }) {
   const trial = useAnswer('trials:open', { trial: id });
+  if (trial.error?.code === 'not-found') {
+    return (
+      <EmptyState title={words.gone.title} actions={<ButtonLink to="/trials">{words.gone.back}</ButtonLink>}>
+        <p>{words.gone.line}</p>
+      </EmptyState>
+    );
+  }
   return <Answer of={trial}>{(value) => <WholeTrial trial={value} />}</Answer>;
 }

@@ -3,8 +3,9 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { dateWords } from '#renderer/format/moments.ts';
 import { counted, joined, trialStateWords } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
-import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx';
+import { FirstSteps } from '#renderer/parts/empty-state/first-steps.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
@@ -15,11 +16,21 @@ export function TrialsPage() {
   const trials = useAnswer('trials:list', {});
   return (
     <>
-      <PageHead title={words.title} lead={words.lead} />
+      <PageHead
+        title={words.title}
+        lead={words.lead}
+        actions={
+          trials.data?.trials.length === 0 ? null : (
+            <ButtonLink to="/trials/new" weight="main">
+              {words.plan}
+            </ButtonLink>
+          )
+        }
+      />
       <Answer of={trials}>
         {({ trials: all }) =>
           all.length === 0 ? (
-            <EmptyState title={words.empty.title} actions={<SampleKitchenButton />}>
+            <EmptyState title={words.empty.title} actions={<FirstSteps />}>
               {words.empty.lines.map((line) => (
                 <p key={line}>{line}</p>
               ))}

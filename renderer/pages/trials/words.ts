@@ -1,6 +1,7 @@
 export const words = {
   title: 'Trials',
   lead: 'One question each. One thing moves, all else is held.',
+  plan: 'Plan a trial',
   empty: {
     title: 'Ask one question',
     lines: [

@@ -1,6 +1,7 @@
+import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { counted } from '#renderer/format/words.ts';
-import { Button } from '#renderer/parts/button/button.tsx';
+import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 
 /** Fills an empty kitchen with the invented example. Only offered where nothing is there yet: the desk refuses otherwise. */
 export function SampleKitchenButton() {
@@ -12,4 +13,23 @@ export function SampleKitchenButton() {
       {isPending ? 'Laying the table…' : 'Start from the sample kitchen'}
     </Button>
   );
+}
+
+/** What a kitchen without a trial can begin with: its own first plan, or a look at the example. */
+export function FirstSteps() {
+  return (
+    <>
+      <ButtonLink to="/trials/new" weight="main">
+        Plan your first trial
+      </ButtonLink>
+      <SampleOnlyWhenEmpty />
+    </>
+  );
+}
+
+/** The example is offered only where the desk would take it: in a kitchen that holds nothing. */
+function SampleOnlyWhenEmpty() {
+  const { data } = useAnswer('kitchen:open', {});
+  const isEmpty = data !== undefined && Object.values(data.counts).every((count) => count === 0);
+  return isEmpty ? <SampleKitchenButton /> : null;
 }

@@ -1,5 +1,7 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { csvText } from '#renderer/charts/csv-text.ts';
+import { TakeChart } from '#renderer/charts/take-chart.tsx';
 import { typedNumber } from '#renderer/format/number-field.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -7,6 +9,8 @@ import { Field } from '#renderer/parts/field/field.tsx';
 import { errorBasis, neededWords, type Panel, sightSentence, tooFewWords } from './panel-sight-words.ts';
 import { SightDrawing } from './sight-drawing.tsx';
 import './panel-sight.css';
+
+const title = 'What the panel will see';
 
 /** Where the drawing ends, in points. */
 const upTo = 8;
@@ -20,6 +24,7 @@ export function PanelSight(panel: Panel) {
   const typed = typedNumber(gapText);
   const gap = typed.kind === 'number' && typed.value > 0 && typed.value <= 100 ? typed.value : null;
   const experience = useAnswer('panel:experience', {});
+  const drawing = useRef<HTMLDivElement>(null);
   const basis = errorBasis(experience.data);
   const sight = useAnswer(
     'panel:sight',
@@ -43,7 +48,7 @@ export function PanelSight(panel: Panel) {
               “Most likely” is 8 times in 10. A smaller gap may be there and go unseen: not seen is not “the same”.
             </p>
           </figcaption>
-          <div className="sight-drawing">
+          <div ref={drawing} className="sight-drawing">
             <SightDrawing sight={value} upTo={upTo} power={power} />
           </div>
           <div className="sight-needed">
@@ -78,11 +83,31 @@ export function PanelSight(panel: Panel) {
               ]}
             />
           </details>
+          <TakeChart
+            picture={{
+              title,
+              sentence: sightSentence(panel, value.detectableDifference),
+              key: `Line: the chance to see a gap of that size. Diamond: seen 8 times in 10. ${basis.words}`,
+            }}
+            figures={rowsOf(value.curve)
+              .map((row) => row.join('\t'))
+              .join('\n')}
+            csv={() => csvText(rowsOf(value.curve))}
+            drawing={drawing}
+          />
           <p className="small soft">{basis.words}</p>
         </figure>
       )}
     </Answer>
   );
+}
+
+/** The curve as rows for a spreadsheet. */
+function rowsOf(curve: readonly { readonly difference: number; readonly power: number }[]): (string | number)[][] {
+  return [
+    ['gap (points)', 'chance to see it'],
+    ...curve.map(({ difference, power: chance }) => [round(difference), Number(chance.toPrecision(6))]),
+  ];
 }
 
 function round(difference: number): number {

@@ -47,6 +47,7 @@ export function trialShelfJars(
     return [
       {
         key: jar.id,
+        to: { href: `/jars/${jar.id}`, words: `Open jar ${jar.label}` },
         vessel: trial.vessel,
         contents,
         additions: inside,

@@ -4,6 +4,8 @@ import './toasts.css';
 export interface Toast {
   readonly kind: 'done' | 'fault';
   readonly words: string;
+  /** One thing to do about it, such as taking it back. */
+  readonly action?: { readonly words: string; readonly act: () => void } | undefined;
 }
 
 interface Toasts {
@@ -18,6 +20,8 @@ export function useToasts(): Toasts {
 }
 
 const stays_ms = 6000;
+/** Long enough to read it and to reach its button. */
+const staysWithAction_ms = 12_000;
 
 /** The live region. Faults stay until they are put away; the rest fades by itself. */
 export function ToastRegion({ children }: { readonly children: ReactNode }) {
@@ -29,7 +33,9 @@ export function ToastRegion({ children }: { readonly children: ReactNode }) {
       last.current += 1;
       const id = last.current;
       setShown((all) => [...all.slice(-2), { ...toast, id }]);
-      if (toast.kind === 'done') setTimeout(() => putAway(id), stays_ms);
+      if (toast.kind === 'done') {
+        setTimeout(() => putAway(id), toast.action === undefined ? stays_ms : staysWithAction_ms);
+      }
     },
     [putAway],
   );
@@ -38,9 +44,21 @@ export function ToastRegion({ children }: { readonly children: ReactNode }) {
     <ToastContext value={toasts}>
       {children}
       <div className="toasts no-print" role="status" aria-live="polite">
-        {shown.map(({ id, kind, words }) => (
+        {shown.map(({ id, kind, words, action }) => (
           <p key={id} className={`toast is-${kind}`}>
             <span>{words}</span>
+            {action === undefined ? null : (
+              <button
+                type="button"
+                className="toast-act"
+                onClick={() => {
+                  putAway(id);
+                  action.act();
+                }}
+              >
+                {action.words}
+              </button>
+            )}
             <button type="button" className="toast-away" onClick={() => putAway(id)} aria-label={`Put away: ${words}`}>
               ×
             </button>

@@ -7,12 +7,13 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import './trial-head.css';
 
 /** The steps of a trial after its plan, in the order of the work. */
-export type TrialStep = 'jars' | 'taste' | 'findings';
+export type TrialStep = 'jars' | 'taste' | 'findings' | 'promote';
 
 const steps: readonly { readonly step: TrialStep; readonly name: string; readonly path: string }[] = [
   { step: 'jars', name: 'Jars', path: '' },
   { step: 'taste', name: 'Taste', path: '/taste' },
   { step: 'findings', name: 'Findings', path: '/findings' },
+  { step: 'promote', name: 'Promote', path: '/promote' },
 ];
 
 interface TrialHeadProps {

@@ -87,6 +87,49 @@ describe('planTrial(plan)', () => {
     expect(cover.formulas.map((formula) => formula?.cover)).toEqual(['cloth', 'airlock']);
   });
 
+  it('juice beside the fruit stays liquid where the fruit is fresh or frozen', () => {
+    const { jars } = plan({
+      factor: 'state',
+      levels: [{ name: 'fresh' }, { name: 'frozen' }],
+      control: 'fresh',
+      held: {
+        days: 2,
+        additions: [
+          { ingredient: 'plums', mass_g: 80, state: 'fresh' },
+          { ingredient: 'lemon juice', mass_g: 10, state: 'liquid' },
+        ],
+        also: {},
+      },
+    });
+    expect(jars.map(({ additions }) => additions.map(({ state }) => state))).toEqual([
+      ['fresh', 'liquid'],
+      ['frozen', 'liquid'],
+    ]);
+  });
+
+  it('a measure as written stays only with the jar that has its weight', () => {
+    const { jars } = plan({
+      factor: 'amount',
+      levels: [
+        { name: 'a handful', value: 30 },
+        { name: 'double', value: 60 },
+      ],
+      control: 'a handful',
+      held: {
+        days: 2,
+        additions: [{ ingredient: 'raspberries', mass_g: 30, state: 'fresh', asWritten: 'a handful' }],
+        also: {},
+      },
+    });
+    expect(jars.map(({ additions }) => additions[0]?.asWritten)).toEqual(['a handful', undefined]);
+  });
+
+  it('writes its sentences in the measures it is given', () => {
+    const cups = { volume: (mL: number) => `${(mL / 236.588).toFixed(1)} cups`, temperature: () => '' };
+    const { problems } = planTrial({ ...workingPlan, baseAvailable_mL: 2000 }, pantryVolume, cups);
+    expect(problems[0]?.message).toContain('need 10.1 cups; there are 8.5 cups');
+  });
+
   it('a formula trial tells which, not why', () => {
     const { problems, notes } = plan({
       factor: 'formula',
@@ -138,6 +181,8 @@ describe('planTrial(plan)', () => {
     });
     it('no control, one level, the same name twice, two levels alike', () => {
       expect(codes({ control: '5 days' })).toEqual(['no-control at control']);
+      expect(codes({ control: '' })).toEqual(['no-control at control']);
+      expect(plan({ control: '' }).problems[0]?.message).toContain('No jar is the control yet');
       expect(codes({ levels: [{ name: '2 days', value: 2 }] })).toEqual(['one-level at levels']);
       expect(
         codes({

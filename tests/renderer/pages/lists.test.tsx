@@ -51,6 +51,8 @@ describe('A trial', () => {
       'pantry:list': { ingredients: [] },
       'trials:open': trial,
       'findings:read': findings,
+      'sips:byTrial': { sips: [] },
+      'tastings:list': { tastings: [] },
     });
     pageOver(bridge, <TrialPage id={trial.id} />);
     expect(await screen.findByRole('heading', { level: 1, name: 'How long for raspberry?' })).toBeTruthy();
@@ -68,7 +70,9 @@ describe('A trial', () => {
       'kitchen:open': kitchen,
       'pantry:list': { ingredients: [] },
       'trials:open': trial,
-      'findings:read': { ...findings, tastings: 0, scores: [], analysis: null, sentences: [] },
+      'findings:read': { ...findings, tastings: 0, scores: [], analysis: null, headline: null, sentences: [] },
+      'sips:byTrial': { sips: [] },
+      'tastings:list': { tastings: [] },
     });
     pageOver(bridge, <FindingsPage id={trial.id} />);
     expect(await screen.findByText(/No tasting of this trial is closed yet/)).toBeTruthy();

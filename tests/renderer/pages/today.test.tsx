@@ -38,8 +38,16 @@ describe('dueJars(trials, now)', () => {
 
 describe('Today', () => {
   it('teaches when the kitchen is empty and fills it with the sample', async () => {
-    const bridge = standInBridge({ ...around, 'trials:list': { trials: [] }, 'kitchen:sample': { rows: 564 } });
+    const bridge = standInBridge({
+      ...around,
+      'kitchen:open': { ...kitchen, counts: { trials: 0, jars: 0 } },
+      'trials:list': { trials: [] },
+      'kitchen:sample': { rows: 564 },
+    });
     pageOver(bridge, <TodayPage />);
+    expect((await screen.findByRole('link', { name: 'Plan your first trial' })).getAttribute('href')).toBe(
+      '/trials/new',
+    );
     await userEvent.click(await screen.findByRole('button', { name: 'Start from the sample kitchen' }));
     await screen.findByText(/564 rows/);
     expect(bridge.asked.some(({ name }) => name === 'kitchen:sample')).toBe(true);

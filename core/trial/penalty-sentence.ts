@@ -1,0 +1,43 @@
+import type { PenaltyAnalysis, PenaltyGroup } from '#core/panel/just-about-right.ts';
+
+/** The rule by which a penalty is worth acting on: a fifth of the answers and a drop of one point. Common practice, no source. */
+export const penaltyRule =
+  'A fifth of the answers and one point of liking or more is the usual line (common practice, no source).';
+
+function groupSentence(
+  attribute: string,
+  group: PenaltyGroup,
+  word: 'too little' | 'too much',
+  all: number,
+): string | null {
+  if (group.n === 0) return null;
+  const opening = `${group.n} of ${all} answers found ${word} ${attribute}`;
+  if (group.drop === null) return `${opening}; nobody found it just right, so what it costs can’t be told.`;
+  const direction = group.drop >= 0 ? 'less' : 'more';
+  const interval =
+    group.low === null || group.high === null
+      ? ' (too few to say how sure)'
+      : ` (95 % interval ${group.low.toFixed(1)} to ${group.high.toFixed(1)} less)`;
+  const size = Math.abs(group.drop).toFixed(1);
+  return `${opening} and liked it ${size} points ${direction} than those who found it just right${interval}${group.attend ? ': worth changing' : ''}.`;
+}
+
+/**
+ * What a just-about-right scale says: how many found too little or too much, and what liking it cost.
+ *
+ * @param attribute as the panel read it, such as "sweetness"
+ * @returns one sentence a group that somebody chose, or one that says it was right
+ */
+export function penaltySentences(attribute: string, penalties: PenaltyAnalysis): string[] {
+  const all = penalties.right.n + penalties.tooLittle.n + penalties.tooMuch.n;
+  const found = [
+    groupSentence(attribute, penalties.tooLittle, 'too little', all),
+    groupSentence(attribute, penalties.tooMuch, 'too much', all),
+  ].filter((sentence) => sentence !== null);
+  if (found.length > 0) return found;
+  return [
+    all === 1
+      ? `The one answer found the ${attribute} just right.`
+      : `All ${all} answers found the ${attribute} just right.`,
+  ];
+}

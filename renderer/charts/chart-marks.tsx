@@ -1,0 +1,50 @@
+import { figureWords } from './figure-words.ts';
+
+interface PlacedProps {
+  /** Given by the chart for each row. */
+  readonly cx?: number | undefined;
+  readonly cy?: number | undefined;
+}
+
+interface MeanDotProps extends PlacedProps {
+  readonly colour: string;
+  readonly value?: unknown;
+  readonly payload?: { readonly x: number } | undefined;
+  /** Where the best-liked level stands: its mean is ringed and said. */
+  readonly bestX?: number | null | undefined;
+}
+
+/** A diamond with its figure beside it. Rows without a mean draw nothing. */
+export function MeanDot({ colour, cx, cy, value, payload, bestX = null }: MeanDotProps) {
+  if (typeof cx !== 'number' || typeof cy !== 'number' || typeof value !== 'number') return null;
+  const isBest = bestX !== null && payload?.x === bestX;
+  return (
+    <g>
+      {isBest ? <circle cx={cx} cy={cy} r={12} fill="none" stroke={colour} strokeWidth={2} /> : null}
+      <path
+        d={`M${cx} ${cy - 7}L${cx + 7} ${cy}L${cx} ${cy + 7}L${cx - 7} ${cy}Z`}
+        fill={colour}
+        stroke="var(--linen)"
+        strokeWidth={1.5}
+      />
+      <text x={cx + (isBest ? 15 : 10)} y={cy - 8} className="chart-mean-words">
+        {figureWords(value)}
+        {isBest ? ' best' : ''}
+      </text>
+    </g>
+  );
+}
+
+/** A cross: the maker's own sip. */
+export function SipCross({ cx, cy }: PlacedProps) {
+  if (typeof cx !== 'number' || typeof cy !== 'number' || !Number.isFinite(cx + cy)) return null;
+  return (
+    <path
+      className="chart-sip"
+      d={`M${cx - 5} ${cy - 5}l10 10M${cx + 5} ${cy - 5}l-10 10`}
+      stroke="var(--ink)"
+      strokeWidth={2.25}
+      fill="none"
+    />
+  );
+}

@@ -1,0 +1,117 @@
+import {
+  Area,
+  CartesianGrid,
+  ComposedChart,
+  ErrorBar,
+  Line,
+  ReferenceArea,
+  ReferenceLine,
+  ResponsiveContainer,
+  Scatter,
+  XAxis,
+  YAxis,
+} from 'recharts';
+import { MeanDot, SipCross } from './chart-marks.tsx';
+import type { FactorChartData } from './factor-chart-data.ts';
+import { figureWords } from './figure-words.ts';
+
+interface FactorDrawingProps {
+  readonly data: FactorChartData;
+  readonly axis: string;
+  readonly colour: string;
+  /** The level named as best. */
+  readonly winner: string | null;
+}
+
+function wholeTicks([low, high]: readonly [number, number]): number[] {
+  const step = high - low > 20 ? Math.ceil((high - low) / 5) : high - low > 8 ? 2 : 1;
+  return Array.from({ length: Math.floor((high - low) / step) + 1 }, (_, place) => low + place * step);
+}
+
+/** The drawing of a factor chart: band and curve behind, scores, sips, and the means in front. */
+export function FactorDrawing({ data, axis, colour, winner }: FactorDrawingProps) {
+  const bestX = data.means.find(({ level }) => level === winner)?.x ?? null;
+  return (
+    <ResponsiveContainer width="100%" height="100%">
+      <ComposedChart
+        data={[...data.rows]}
+        margin={{ top: data.best === null ? 10 : 24, right: 34, bottom: 18, left: -22 }}
+        title={`${data.attribute} against ${axis}`}
+        desc="The same figures stand in the table that goes with the chart."
+      >
+        <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
+        <XAxis
+          dataKey="x"
+          type="number"
+          domain={[...data.xDomain]}
+          ticks={data.ticks.map(({ x }) => x)}
+          tickFormatter={(x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? String(x)}
+          interval={data.isOrdered ? 'preserveStartEnd' : 0}
+          stroke="var(--line-strong)"
+          label={{ value: axis, position: 'insideBottom', offset: -12 }}
+        />
+        <YAxis
+          type="number"
+          domain={[...data.yDomain]}
+          ticks={wholeTicks(data.yDomain)}
+          stroke="var(--line-strong)"
+          axisLine={false}
+          tickLine={false}
+        />
+        {data.best === null ? null : (
+          <ReferenceArea x1={data.best.low} x2={data.best.high} fill={colour} fillOpacity={0.12} ifOverflow="hidden" />
+        )}
+        {data.best === null ? null : (
+          <ReferenceLine
+            x={data.best.level}
+            stroke={colour}
+            strokeDasharray="4 3"
+            strokeWidth={2}
+            label={{ value: `highest near ${figureWords(data.best.level)}`, position: 'top' }}
+          />
+        )}
+        {data.hasCurve ? (
+          <Area
+            dataKey="band"
+            stroke="none"
+            fill={colour}
+            fillOpacity={0.14}
+            connectNulls
+            isAnimationActive={false}
+            activeDot={false}
+          />
+        ) : null}
+        {data.hasCurve ? (
+          <Line
+            dataKey="fit"
+            type="linear"
+            stroke={colour}
+            strokeWidth={2}
+            dot={false}
+            activeDot={false}
+            connectNulls
+            isAnimationActive={false}
+          />
+        ) : null}
+        <Scatter dataKey="score" fill={colour} fillOpacity={0.32} isAnimationActive={false} />
+        {data.areSipsDrawn ? <Scatter dataKey="sip" shape={<SipCross />} isAnimationActive={false} /> : null}
+        <Line
+          dataKey="mean"
+          stroke="none"
+          dot={<MeanDot colour={colour} bestX={bestX} />}
+          activeDot={false}
+          isAnimationActive={false}
+        >
+          <ErrorBar
+            dataKey="interval"
+            direction="y"
+            width={5}
+            strokeWidth={2}
+            stroke={colour}
+            isAnimationActive={false}
+          />
+        </Line>
+      </ComposedChart>
+    </ResponsiveContainer>
+  );
+}

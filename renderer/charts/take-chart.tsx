@@ -1,0 +1,100 @@
+import type { RefObject } from 'react';
+import { Button } from '#renderer/parts/button/button.tsx';
+import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { chartPicture } from './chart-picture.ts';
+import { type ChartSvg, chartSvg, type PictureWords } from './chart-svg.ts';
+import { fileName, saveFile } from './save-file.ts';
+
+const words = {
+  take: (title: string) => `Save or copy ${title.toLowerCase()}`,
+  copyPicture: 'Copy picture',
+  copyFigures: 'Copy figures',
+  savePng: 'Save PNG',
+  saveSvg: 'Save SVG',
+  saveCsv: 'Save CSV',
+  pictureDone: (title: string) => `${title}: the picture is on the clipboard.`,
+  figuresDone: (title: string) => `${title}: the figures are on the clipboard.`,
+  saved: (file: string) => `${file} was handed to your downloads.`,
+  refused: 'The clipboard could not be written. The table beside the chart can be selected and copied by hand.',
+  notDrawn: 'The picture could not be drawn. The table beside the chart holds the same figures.',
+} as const;
+
+interface TakeChartProps {
+  readonly picture: PictureWords;
+  /** The means as tab-separated text, for the clipboard. */
+  readonly figures: string;
+  /** Every mark as CSV. */
+  readonly csv: () => string;
+  /** What the drawing stands in. */
+  readonly drawing: RefObject<HTMLElement | null>;
+}
+
+/** Takes a chart along: to the clipboard or as a file, as a picture or as figures; says so only once it is there. */
+export function TakeChart({ picture, figures, csv, drawing }: TakeChartProps) {
+  const { say } = useToasts();
+  const { title } = picture;
+
+  function drawn(): ChartSvg | null {
+    const svg = drawing.current?.querySelector('svg') ?? null;
+    return svg === null ? null : chartSvg(svg, picture);
+  }
+
+  async function copy(item: () => ClipboardItem | null, done: string): Promise<void> {
+    try {
+      const ready = item();
+      if (ready === null) return;
+      await navigator.clipboard.write([ready]);
+      say({ kind: 'done', words: done });
+    } catch {
+      say({ kind: 'fault', words: words.refused });
+    }
+  }
+
+  async function save(ending: string, content: () => Promise<Blob> | Blob): Promise<void> {
+    try {
+      const name = fileName(title, ending);
+      saveFile(await content(), name);
+      say({ kind: 'done', words: words.saved(name) });
+    } catch {
+      say({ kind: 'fault', words: words.notDrawn });
+    }
+  }
+
+  const svgBlob = () => {
+    const svg = drawn();
+    if (svg === null) throw new Error('There is no drawing.');
+    return new Blob([svg.text], { type: 'image/svg+xml' });
+  };
+  const pngBlob = async () => {
+    const svg = drawn();
+    if (svg === null) throw new Error('There is no drawing.');
+    return chartPicture(svg);
+  };
+  const acts: readonly (readonly [string, () => Promise<void>])[] = [
+    [words.savePng, () => save('png', pngBlob)],
+    [words.saveSvg, () => save('svg', svgBlob)],
+    // The mark at its head tells spreadsheets that it is UTF-8.
+    [words.saveCsv, () => save('csv', () => new Blob(['\uFEFF', csv()], { type: 'text/csv' }))],
+    [words.copyPicture, () => copy(() => new ClipboardItem({ 'image/png': pngBlob() }), words.pictureDone(title))],
+    [
+      words.copyFigures,
+      () =>
+        copy(
+          () => new ClipboardItem({ 'text/plain': new Blob([figures], { type: 'text/plain' }) }),
+          words.figuresDone(title),
+        ),
+    ],
+  ];
+  return (
+    <details className="no-print">
+      <summary>{words.take(title)}</summary>
+      <div className="button-row chart-acts">
+        {acts.map(([name, act]) => (
+          <Button key={name} weight="quiet" aria-label={`${name}: ${title}`} onClick={() => void act()}>
+            {name}
+          </Button>
+        ))}
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,94 @@
+import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
+import { capital } from '#renderer/format/words.ts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { words } from './words.ts';
+
+type Findings = ValueOf<'findings:read'>;
+type Attribute = NonNullable<Findings['analysis']>['attributes'][number];
+
+/** A chance never stands as more exact than it is. */
+function chanceWords(chance: number | null): string {
+  if (chance === null) return '–';
+  return chance < 0.001 ? 'below 0.001' : chance.toFixed(3);
+}
+
+function Comparisons({ attribute, control }: { readonly attribute: Attribute; readonly control: string | null }) {
+  const name = capital(attribute.attribute);
+  const interval = (row: { low: number; high: number }) => intervalWords(row.low, row.high);
+  return (
+    <div className="subsection">
+      <h3>{name}</h3>
+      {attribute.versusControl === null || control === null ? null : (
+        <DataTable
+          caption={words.control(name, control)}
+          rows={attribute.versusControl}
+          rowKey={({ sample }) => sample}
+          columns={[
+            { head: `Against “${control}”`, cell: ({ sample }) => sample },
+            { head: 'Difference', cell: ({ difference }) => figureWords(difference), isFigure: true },
+            { head: '95 % interval', cell: interval, isFigure: true },
+          ]}
+        />
+      )}
+      {attribute.pairs === null ? null : (
+        <DataTable
+          caption={words.pairs(name)}
+          rows={attribute.pairs}
+          rowKey={({ a, b }) => `${a}\n${b}`}
+          columns={[
+            { head: 'Pair', cell: ({ a, b }) => `${a} less ${b}` },
+            { head: 'Difference', cell: ({ difference }) => figureWords(difference), isFigure: true },
+            { head: '95 % interval', cell: interval, isFigure: true },
+          ]}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Pairs, letters, intervals and the F tests, folded away. */
+export function FigureDetails({ findings, order }: { readonly findings: Findings; readonly order: readonly string[] }) {
+  const attributes = order.flatMap(
+    (name) => findings.analysis?.attributes.filter(({ attribute }) => attribute === name) ?? [],
+  );
+  const sureness = (name: string) => findings.sentences.find(({ attribute }) => attribute === name);
+  return (
+    <details>
+      <summary>{words.details}</summary>
+      <div className="figure-details">
+        <div className="subsection">
+          <h3>{words.tests}</h3>
+          <DataTable
+            caption={words.tests}
+            rows={attributes}
+            rowKey={({ attribute }) => attribute}
+            columns={[
+              { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
+              { head: 'Tasters', cell: ({ tasters }) => tasters, isFigure: true },
+              { head: 'Scores', cell: ({ scores }) => scores, isFigure: true },
+              { head: 'Missing', cell: ({ missing }) => missing, isFigure: true },
+              { head: 'F', cell: ({ test }) => (test === null ? '–' : test.f.toFixed(2)), isFigure: true },
+              {
+                head: 'Degrees of freedom',
+                cell: ({ test }) => (test === null ? '–' : `${test.dfSample} and ${figureWords(test.dfError)}`),
+                isFigure: true,
+              },
+              { head: 'Chance', cell: ({ test }) => chanceWords(test?.p ?? null), isFigure: true },
+              {
+                head: 'Adjusted',
+                cell: ({ attribute }) => chanceWords(sureness(attribute)?.chance ?? null),
+                isFigure: true,
+              },
+            ]}
+          />
+          <p className="soft small">{words.testsNote}</p>
+          <p className="soft small">{words.letters}</p>
+        </div>
+        {attributes.map((attribute) => (
+          <Comparisons key={attribute.attribute} attribute={attribute} control={findings.control} />
+        ))}
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,76 @@
+import { attributesInOrder } from '#renderer/charts/attribute-colour.ts';
+import { FactorChart } from '#renderer/charts/factor-chart.tsx';
+import { factorChartCsv } from '#renderer/charts/factor-chart-csv.ts';
+import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
+import { FactorChartLegend } from '#renderer/charts/factor-chart-legend.tsx';
+import { fileName, saveFile } from '#renderer/charts/save-file.ts';
+import { type Sip, sippedAttributes } from '#renderer/charts/sip-marks.ts';
+import { Button } from '#renderer/parts/button/button.tsx';
+import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { FigureDetails } from './figure-details.tsx';
+import { Headline } from './headline.tsx';
+import { axisWords, words } from './words.ts';
+
+type Findings = ValueOf<'findings:read'>;
+
+interface PanelFindingsProps {
+  readonly trial: ValueOf<'trials:open'>;
+  readonly findings: Findings;
+  readonly sips: readonly Sip[];
+}
+
+/** Liking first, then the four usual attributes, then the others; what was only sipped comes last. */
+function attributesOf(findings: Findings, sips: readonly Sip[]): string[] {
+  const scored = attributesInOrder([...new Set(findings.scores.map(({ attribute }) => attribute))]);
+  const rest = scored.filter((attribute) => attribute !== findings.liking);
+  const known = new Set(scored.map((attribute) => attribute.toLowerCase()));
+  const only = sippedAttributes(sips).filter((attribute) => !known.has(attribute));
+  return [...(findings.liking === null ? [] : [findings.liking]), ...rest, ...only];
+}
+
+/** What closed tastings say: the answer first, then liking, then the rest, then the figures. */
+export function PanelFindings({ trial, findings, sips }: PanelFindingsProps) {
+  const { say } = useToasts();
+  const order = attributesOf(findings, sips);
+  const levels = trial.levelsWhole.map(({ name }) => name);
+  const charts = order.map((attribute) => factorChartData(findings, attribute, levels, { factor: trial.factor, sips }));
+  const sentenceOf = (attribute: string) => findings.sentences.find((one) => one.attribute === attribute);
+  const saveAll = () => {
+    const name = fileName(trial.question, 'csv');
+    saveFile(new Blob(['\uFEFF', factorChartCsv(charts)], { type: 'text/csv' }), name);
+    say({ kind: 'done', words: words.savedAll(name) });
+  };
+  const drawn = (data: (typeof charts)[number]) => {
+    const isLiking = data.attribute === findings.liking;
+    return (
+      <FactorChart
+        key={data.attribute}
+        data={data}
+        sentence={sentenceOf(data.attribute)?.sentence ?? null}
+        more={sentenceOf(data.attribute)?.againstControl ?? null}
+        axis={axisWords[trial.factor]}
+        winner={isLiking ? (findings.headline?.winner?.level ?? null) : null}
+        isLead={isLiking}
+      />
+    );
+  };
+  return (
+    <>
+      {findings.headline === null ? null : <Headline trial={trial.id} headline={findings.headline} />}
+      <section className="section">
+        <div className="section-head">
+          <h2>{words.sample}</h2>
+          <Button weight="quiet" className="no-print" onClick={saveAll}>
+            {words.saveAll}
+          </Button>
+        </div>
+        {findings.scores.length === 0 ? <p className="soft">{words.noScores}</p> : null}
+        <FactorChartLegend charts={charts} />
+        {charts.filter(({ attribute }) => attribute === findings.liking).map(drawn)}
+        <div className="charts">{charts.filter(({ attribute }) => attribute !== findings.liking).map(drawn)}</div>
+      </section>
+      {findings.analysis === null ? null : <FigureDetails findings={findings} order={order} />}
+    </>
+  );
+}

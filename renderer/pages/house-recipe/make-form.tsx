@@ -1,0 +1,52 @@
+import { useMeasures } from '#renderer/format/use-measures.ts';
+import { daysWords } from '#renderer/format/words.ts';
+import { Field } from '#renderer/parts/field/field.tsx';
+import type { ToolName } from './measured-formula.ts';
+import type { Make, Version } from './use-make.ts';
+import { words } from './words.ts';
+
+/** How much is to be made, and what to pour and weigh in for it. */
+export function MakeForm({ make, version }: { readonly make: Make; readonly version: Version }) {
+  const measures = useMeasures();
+  return (
+    <div className="make">
+      <div className="field-grid">
+        <Field label={words.volume} fault={make.fault}>
+          {(wiring) => (
+            <input
+              {...wiring}
+              type="text"
+              inputMode="decimal"
+              value={make.typed}
+              onChange={({ target }) => make.setTyped(target.value)}
+            />
+          )}
+        </Field>
+        <Field label={words.measure}>
+          {(wiring) => (
+            <select {...wiring} value={make.tool} onChange={({ target }) => make.setTool(target.value as ToolName)}>
+              {Object.entries(words.tools).map(([tool, name]) => (
+                <option key={tool} value={tool}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          )}
+        </Field>
+      </div>
+      <ol className="recipe-lines figures" aria-live="polite">
+        <li>
+          {measures.volume(make.base_mL)} {words.base}
+        </li>
+        {make.measured.lines.map((line) => (
+          <li key={line.key}>
+            {line.words}
+            {line.remark === null ? null : <span className="soft small"> {line.remark}</span>}
+          </li>
+        ))}
+        <li>{daysWords(version.formula.days)}</li>
+      </ol>
+      {make.measured.sugarRemark === null ? null : <p className="soft small">{make.measured.sugarRemark}</p>}
+    </div>
+  );
+}

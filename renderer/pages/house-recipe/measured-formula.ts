@@ -1,0 +1,75 @@
+import { type KitchenTool, roundFormula } from '#core/recipe/round-formula.ts';
+import { type Addition, ingredientName } from '#core/trial/formula.ts';
+import type { Measures } from '#renderer/format/use-measures.ts';
+import { stateWords } from '#renderer/format/words.ts';
+import { words } from './words.ts';
+
+export type ToolName = keyof typeof words.tools;
+
+const tools: Readonly<Record<Exclude<ToolName, 'exact'>, KitchenTool>> = {
+  tenth: { scaleStep_g: 0.1 },
+  one: { scaleStep_g: 1 },
+  five: { scaleStep_g: 5 },
+  spoons: { spoons: true },
+};
+
+/** One line to weigh in, and what rounding did to it where that is worth saying. */
+export interface MeasuredLine {
+  readonly key: string;
+  readonly words: string;
+  readonly remark: string | null;
+}
+
+export interface MeasuredFormula {
+  readonly lines: readonly MeasuredLine[];
+  /** Said from half a gram of sugar per litre on. */
+  readonly sugarRemark: string | null;
+}
+
+function signed(value: number, decimals: number): string {
+  return `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(decimals)}`;
+}
+
+function named({ ingredient, state, asWritten, leftIn }: Addition): string {
+  const name = ingredientName(ingredient);
+  const shown = name.includes(state) || state === 'liquid' ? name : `${name}, ${stateWords[state]}`;
+  const written = asWritten === undefined ? '' : ` (${asWritten})`;
+  return `${shown}${written}${leftIn === false ? ', strained out before the end' : ''}`;
+}
+
+/** What to weigh in for a scaled version, to what the kitchen can measure; an amount that rounding moves by half a per cent says so. */
+export function measuredFormula(
+  base_mL: number,
+  additions: readonly Addition[],
+  tool: ToolName,
+  measures: Measures,
+): MeasuredFormula {
+  const exact = additions.map((one) => ({
+    ingredient: ingredientName(one.ingredient),
+    mass_g: one.mass_g,
+    state: one.state,
+  }));
+  const rounded = tool === 'exact' ? null : roundFormula({ base_mL, additions: exact, contents_mL: null }, tools[tool]);
+  const lines = additions.map((addition, place) => {
+    const as = rounded?.additions[place];
+    const amount =
+      as === undefined
+        ? `${Number(addition.mass_g.toPrecision(6))} g`
+        : as.spoons === null
+          ? measures.system === 'metric' && as.rounded_g < 1000
+            ? `${Number(as.rounded_g.toFixed(1))} g`
+            : measures.mass(as.rounded_g)
+          : `${as.spoons.count} ${as.spoons.unit}${as.spoons.form === null ? '' : ` ${as.spoons.form}`}`;
+    const isMoved = as !== undefined && Math.abs(as.change_pct) >= 0.5;
+    return {
+      key: `${place}`,
+      words: `${amount} ${named(addition)}`,
+      remark: isMoved ? words.rounded(`${addition.mass_g.toFixed(1)} g`, `${signed(as.change_pct, 1)} %`) : null,
+    };
+  });
+  const sugar = rounded?.sugarChange_g_per_L ?? 0;
+  return {
+    lines,
+    sugarRemark: Math.abs(sugar) >= 0.5 ? words.sugarMoved(`${signed(sugar, 1)} g per litre`) : null,
+  };
+}

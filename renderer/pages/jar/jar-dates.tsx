@@ -1,0 +1,45 @@
+import { hoursBetween } from '#core/trial/moment.ts';
+import { dayAndTime, spanWords } from '#renderer/format/moments.ts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { words } from './words.ts';
+
+type Jar = ValueOf<'jars:open'>['jar'];
+
+interface Step {
+  readonly name: string;
+  readonly planned: string | null;
+  readonly done: string | null;
+}
+
+/** Less than this between planned and done is not worth a word. */
+const sameTime_h = 1;
+
+function apartWords({ planned, done }: Step): string {
+  if (planned === null || done === null) return '';
+  const hours = hoursBetween(planned, done);
+  return Math.abs(hours) < sameTime_h ? '' : words.apart(spanWords(Math.abs(hours)), hours > 0);
+}
+
+/** When each step was planned, and when it was done. */
+export function JarDates({ jar }: { readonly jar: Jar }) {
+  const steps: Step[] = [
+    { name: words.steps.start, planned: jar.plannedStart, done: jar.startedAt },
+    { name: words.steps.pull, planned: jar.plannedPull, done: jar.pulledAt },
+    ...(jar.strainedAt === null ? [] : [{ name: words.steps.strain, planned: null, done: jar.strainedAt }]),
+    ...(jar.discardedAt === null ? [] : [{ name: words.steps.discard, planned: null, done: jar.discardedAt }]),
+  ];
+  return (
+    <DataTable
+      caption={words.dates}
+      rows={steps}
+      rowKey={({ name }) => name}
+      columns={[
+        { head: words.step, cell: ({ name }) => name },
+        { head: words.planned, cell: ({ planned }) => (planned === null ? words.notPlanned : dayAndTime(planned)) },
+        { head: words.done, cell: ({ done }) => (done === null ? words.notYet : dayAndTime(done)) },
+        { head: '', cell: apartWords },
+      ]}
+    />
+  );
+}

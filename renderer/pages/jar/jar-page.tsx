@@ -1,0 +1,126 @@
+import { Link } from 'wouter';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import {
+  additionWords,
+  capital,
+  coverWords,
+  daysWords,
+  jarStateWords,
+  joined,
+  vesselWords,
+} from '#renderer/format/words.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
+import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
+import { JarActs } from '#renderer/parts/jar-work/jar-acts.tsx';
+import { mayBeWatched } from '#renderer/parts/jar-work/next-act.ts';
+import { QuickReading } from '#renderer/parts/jar-work/quick-reading.tsx';
+import { SightingsToTap } from '#renderer/parts/jar-work/sightings-to-tap.tsx';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
+import { type ShelfSurroundings, trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
+import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
+import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { JarDates } from './jar-dates.tsx';
+import { Readings, Sightings, Sips } from './jar-entries.tsx';
+import { words } from './words.ts';
+import './jar.css';
+
+type Whole = ValueOf<'jars:open'>;
+
+function formulaFacts({ jar, formula, vessel }: Whole, { measures }: ShelfSurroundings): Fact[] {
+  const added = formula.additions.map((addition) => {
+    const end = addition.leftIn === undefined ? '' : addition.leftIn ? ', left in' : ', strained out';
+    return `${additionWords(addition, measures)}${end}`;
+  });
+  return [
+    { name: 'Base', value: measures.volume(jar.base_mL) },
+    { name: 'Added', value: added.length === 0 ? words.nothingAdded : joined(added) },
+    { name: 'Days', value: daysWords(formula.days) },
+    ...(formula.cover === null ? [] : [{ name: 'Cover', value: coverWords[formula.cover] }]),
+    ...(formula.temperature_C === null
+      ? []
+      : [{ name: 'Temperature', value: measures.temperature(formula.temperature_C) }]),
+    { name: 'Vessel', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
+  ];
+}
+
+function OnTheShelf({ whole, surroundings }: { readonly whole: Whole; readonly surroundings: ShelfSurroundings }) {
+  const trial = useAnswer('trials:open', { trial: whole.jar.trial });
+  if (trial.data === undefined) return null;
+  const jars = trialShelfJars(trial.data, [whole.jar], surroundings).map(({ to: _, ...jar }) => jar);
+  return (
+    <div className="jar-alone">
+      <Shelf jars={jars} label={words.title(whole.jar.label, whole.jar.levelName)} />
+    </div>
+  );
+}
+
+function WholeJar({ whole }: { readonly whole: Whole }) {
+  const surroundings = useShelfSurroundings();
+  const { jar } = whole;
+  return (
+    <>
+      <PageHead
+        above={
+          <>
+            <Link href={`/trials/${jar.trial}`}>{whole.question}</Link>
+            <SampleMark when={jar.isSample} />
+          </>
+        }
+        title={words.title(jar.label, jar.levelName)}
+        lead={`${capital(jarStateWords[jar.state])}${jar.isControl ? `, ${words.control}` : ''}${jar.discardReason === null ? '' : `: ${jar.discardReason}`}`}
+        actions={<JarActs jar={jar} isMain />}
+      />
+      <section className="section jar-head">
+        <OnTheShelf whole={whole} surroundings={surroundings} />
+        <div className="subsection">
+          <h2>{words.formula}</h2>
+          <Facts facts={formulaFacts(whole, surroundings)} />
+          <h2>{words.dates}</h2>
+          <JarDates jar={jar} />
+        </div>
+      </section>
+      {jar.state === 'discarded' ? null : (
+        <section className="section">
+          <h2>{words.watch}</h2>
+          {mayBeWatched(jar) ? (
+            <>
+              <QuickReading jar={jar} />
+              <SightingsToTap jar={jar} />
+            </>
+          ) : (
+            <p className="soft">{words.watchLater}</p>
+          )}
+        </section>
+      )}
+      <section className="section">
+        <h2>{words.readings}</h2>
+        <Readings readings={whole.readings} measures={surroundings.measures} />
+      </section>
+      <section className="section">
+        <h2>{words.sightings}</h2>
+        <Sightings sightings={whole.sightings} />
+      </section>
+      <section className="section">
+        <h2>{words.sips}</h2>
+        <Sips sips={whole.sips} />
+      </section>
+    </>
+  );
+}
+
+/** One jar: what is in it, what was planned and done, what was measured, seen and tasted. */
+export function JarPage({ id }: { readonly id: string }) {
+  const jar = useAnswer('jars:open', { jar: id });
+  if (jar.error?.code === 'not-found') {
+    return (
+      <EmptyState title={words.gone.title} actions={<ButtonLink to="/trials">{words.gone.back}</ButtonLink>}>
+        <p>{words.gone.line}</p>
+      </EmptyState>
+    );
+  }
+  return <Answer of={jar}>{(value) => <WholeJar whole={value} />}</Answer>;
+}

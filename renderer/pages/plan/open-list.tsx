@@ -1,0 +1,50 @@
+import { usePlan } from './plan-context.ts';
+import { words } from './words.ts';
+
+const shown = 6;
+
+/** The first thing to type in or tap at a place of the form. */
+export function goTo(at: string): void {
+  const steps = at.split('.');
+  for (let length = steps.length; length > 0; length -= 1) {
+    const place = document.querySelector(`[data-at="${steps.slice(0, length).join('.')}"]`);
+    const field = place?.querySelector<HTMLElement>('input, select, textarea, button') ?? null;
+    if (field === null) continue;
+    place?.closest('details')?.setAttribute('open', '');
+    field.focus({ preventScroll: true });
+    place?.scrollIntoView({ block: 'center' });
+    return;
+  }
+  const radio = document.querySelector<HTMLElement>(at === 'control' ? 'input[name="plan-control"]' : 'textarea');
+  radio?.focus();
+}
+
+function placeWords(at: string): string {
+  const [first, position] = at.split('.');
+  return first === 'levels' && position !== undefined
+    ? `${words.jar(String.fromCharCode(65 + Number(position)))}: `
+    : '';
+}
+
+/** What is still open, each line leading to its field. */
+export function OpenList() {
+  const { judged } = usePlan();
+  const { sentences } = judged;
+  if (sentences.length === 0) return <p className="plan-ready">{words.ready}</p>;
+  return (
+    <div className="subsection">
+      <h3>{words.open}</h3>
+      <ul className="plan-open">
+        {sentences.slice(0, shown).map(({ at, message }) => (
+          <li key={`${at} ${message}`}>
+            <button type="button" className="plan-go" onClick={() => goTo(at)}>
+              {placeWords(at)}
+              {message}
+            </button>
+          </li>
+        ))}
+      </ul>
+      {sentences.length > shown ? <p className="soft small">{words.andMore(sentences.length - shown)}</p> : null}
+    </div>
+  );
+}

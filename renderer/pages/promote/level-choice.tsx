@@ -1,0 +1,76 @@
+import { useId } from 'react';
+import { figureWords } from '#renderer/charts/figure-words.ts';
+import { joined } from '#renderer/format/words.ts';
+import { Tape } from '#renderer/parts/tape/tape.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { words } from './words.ts';
+
+type Trial = ValueOf<'trials:open'>;
+type Findings = ValueOf<'findings:read'>;
+type Sip = ValueOf<'sips:byTrial'>['sips'][number];
+
+interface LevelChoiceProps {
+  readonly trial: Trial;
+  readonly findings: Findings;
+  readonly sips: readonly Sip[];
+  readonly chosen: string | null;
+  readonly onChoose: (level: string) => void;
+}
+
+/** Why this level stands chosen, or why none does. */
+function reasonWords(trial: Trial, findings: Findings, sips: readonly Sip[]): string {
+  const winner = findings.headline?.winner ?? null;
+  if (winner !== null) {
+    const sureness = findings.sentences.find(({ attribute }) => attribute === findings.liking)?.sureness ?? 'unknown';
+    const scale = findings.liking === null ? undefined : findings.scales[findings.liking];
+    const mean = `${figureWords(winner.mean)}${scale === undefined ? '' : ` on the scale from ${scale[0]} to ${scale[1]}`}`;
+    return words.chosenByPanel(winner.level, mean, sureness);
+  }
+  if (findings.scores.length > 0) return words.panelUnsure;
+  if (trial.tastings > 0) return words.notClosed;
+  return sips.length > 0 ? words.sipsOnly : words.nothing;
+}
+
+/** The trial's levels to choose from, each with what is known of it. */
+export function LevelChoice({ trial, findings, sips, chosen, onChoose }: LevelChoiceProps) {
+  const group = useId();
+  const liking = findings.analysis?.attributes.find(({ attribute }) => attribute === findings.liking);
+  return (
+    <fieldset className="promote-levels">
+      <legend>
+        <h2>{words.which}</h2>
+      </legend>
+      <p>{reasonWords(trial, findings, sips)}</p>
+      {trial.levelsWhole.map(({ id, name, isControl }) => {
+        const jars = trial.jarsWhole.filter(
+          (jar) => jar.level === id && jar.startedAt !== null && jar.state !== 'discarded',
+        );
+        const mean = liking?.means.find(({ sample }) => sample === name)?.mean ?? null;
+        const sip =
+          sips.findLast((one) => one.liking !== null && jars.some((jar) => jar.id === one.jar))?.liking ?? null;
+        const known = [
+          ...(isControl ? [words.control] : []),
+          jars.length === 0 ? words.noJar : words.jars(joined(jars.map(({ label }) => label)), jars.length),
+          mean !== null
+            ? words.liking(figureWords(mean))
+            : sip !== null
+              ? words.sipped(figureWords(sip))
+              : words.notTasted,
+        ];
+        return (
+          <label key={id} className="promote-level">
+            <input
+              type="radio"
+              name={group}
+              checked={chosen === id}
+              disabled={jars.length === 0}
+              onChange={() => onChoose(id)}
+            />
+            <Tape>{name}</Tape>
+            <span className="soft">{known.join(', ')}</span>
+          </label>
+        );
+      })}
+    </fieldset>
+  );
+}

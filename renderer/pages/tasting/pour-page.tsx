@@ -1,0 +1,59 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Button } from '#renderer/parts/button/button.tsx';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { PouringCodes, ServingOrders } from './pouring-list.tsx';
+import { Warnings } from './warnings.tsx';
+import { words } from './words.ts';
+import './pour.css';
+
+/** For the one who pours: which code is which jar, behind a deliberate opening, and the serving orders. */
+export function PourPage({ id }: { readonly id: string }) {
+  const tasting = useAnswer('tastings:open', { tasting: id });
+  const [isShown, setIsShown] = useState(false);
+  return (
+    <Answer of={tasting}>
+      {(value) => (
+        <>
+          <PageHead
+            above={<Link href={`/tastings/${id}`}>{value.name}</Link>}
+            title={words.pourTitle}
+            lead={words.pourLead}
+          />
+          <div className="section">
+            <Warnings orders={value.orders} />
+          </div>
+          <section className="section">
+            <div className="section-head">
+              <h2>{words.codes}</h2>
+              {isShown ? (
+                <span className="button-row no-print">
+                  <Button onClick={() => window.print()}>{words.print}</Button>
+                  <Button weight="quiet" onClick={() => setIsShown(false)}>
+                    {words.pourHide}
+                  </Button>
+                </span>
+              ) : null}
+            </div>
+            {isShown ? (
+              <PouringCodes id={id} cups={value.orders.length * value.replicates} />
+            ) : (
+              <div className="pour-gate">
+                <p>{words.pourGate}</p>
+                <Button weight="main" onClick={() => setIsShown(true)}>
+                  {words.pourOpen}
+                </Button>
+              </div>
+            )}
+          </section>
+          <section className="section">
+            <h2>{words.orders}</h2>
+            <ServingOrders orders={value.orders} />
+          </section>
+        </>
+      )}
+    </Answer>
+  );
+}

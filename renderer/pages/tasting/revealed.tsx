@@ -1,0 +1,51 @@
+import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { words } from './words.ts';
+
+interface RevealedProps {
+  readonly tasting: ValueOf<'tastings:open'>;
+  readonly remarks: ValueOf<'remarks:list'>['remarks'];
+}
+
+/** After the end: which code was which jar, and what was said of it. */
+export function Revealed({ tasting, remarks }: RevealedProps) {
+  return (
+    <section className="section">
+      <h2>{words.revealed}</h2>
+      <DataTable
+        caption={words.revealed}
+        rows={tasting.sampleList}
+        rowKey={({ id }) => id}
+        columns={[
+          { head: words.code, cell: ({ code }) => code },
+          { head: words.jar, cell: ({ jar }) => jar?.label ?? '' },
+          { head: words.level, cell: ({ jar }) => jar?.level ?? '' },
+        ]}
+      />
+      {remarks.length === 0 ? null : (
+        <>
+          <h3>{words.remarks}</h3>
+          <ul className="remark-list">
+            {remarks.map(({ taster, sample, words: said }) => {
+              const jar = tasting.sampleList.find(({ code }) => code === sample)?.jar;
+              return (
+                <li key={`${taster}-${sample}`}>
+                  <strong>{jar === null || jar === undefined ? sample : jar.label}</strong>{' '}
+                  <span className="soft">{taster}:</span> {said}
+                </li>
+              );
+            })}
+          </ul>
+        </>
+      )}
+      {tasting.trial === null ? null : (
+        <div className="button-row">
+          <ButtonLink to={`/trials/${tasting.trial}/findings`} weight="main">
+            {words.toFindings}
+          </ButtonLink>
+        </div>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,162 @@
+import { useRef, useState } from 'react';
+import { Link } from 'wouter';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useRequest } from '#renderer/app/use-request.ts';
+import { joined } from '#renderer/format/words.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { isHedonic } from '#shared/hedonic-words.ts';
+import { saysMissed } from '#shared/missed-sample.ts';
+import { HedonicLegend } from './hedonic-legend.tsx';
+import { RemarkField } from './remark-field.tsx';
+import { ScoreGrid } from './score-grid.tsx';
+import { sheetProgress, sheetRows } from './sheet-progress.ts';
+import { useSheet } from './use-sheet.ts';
+import { words } from './words.ts';
+import './sheet.css';
+
+type Tasting = ValueOf<'tastings:open'>;
+
+interface SheetProps {
+  readonly tasting: Tasting;
+  readonly order: Tasting['orders'][number];
+  readonly scores: ValueOf<'scores:list'>['scores'];
+  readonly remarks: ValueOf<'remarks:list'>['remarks'];
+}
+
+function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
+  const rows = sheetRows(order);
+  const { attributes } = tasting;
+  const isClosed = tasting.closedAt !== null;
+  const sheet = useSheet(tasting.id, order.name, scores);
+  const undo = useRequest('undo:last', { done: ({ summary }) => `Undone: ${summary}` });
+  const end = useRef<HTMLParagraphElement>(null);
+  const [hasEnded, setHasEnded] = useState(false);
+  const progress = sheetProgress({ orders: [order], attributes }, scores, remarks)[0];
+  const isFull = progress !== undefined && progress.lacks.length === 0;
+  const saidOf = (code: string) =>
+    remarks.find(({ taster, sample }) => taster === order.name && sample === code)?.words ?? '';
+  const hasScores = (code: string) => scores.some(({ taster, sample }) => taster === order.name && sample === code);
+  const firstOfSitting = (position: number) => position > 0 && rows[position]?.sitting !== rows[position - 1]?.sitting;
+  const jarOf = (code: string) => tasting.sampleList.find((sample) => sample.code === code)?.jar ?? null;
+
+  return (
+    <>
+      <p className="sheet-state" data-waiting={sheet.waiting > 0 || undefined}>
+        <strong>{words.kept(sheet.kept, progress?.expected ?? 0)}</strong>
+        {sheet.waiting > 0 ? <span className="soft">{words.keeping}</span> : null}
+      </p>
+      {sheet.notKept === 0 ? null : (
+        <div className="sheet-fault" role="alert">
+          <p>{words.notKept(sheet.notKept)}</p>
+          <Button onClick={sheet.retry}>{words.again}</Button>
+        </div>
+      )}
+      <ScoreGrid
+        label={words.sheetOf(order.name)}
+        attributes={attributes}
+        isReadOnly={isClosed}
+        rows={rows.map((row, position) => {
+          const jar = jarOf(row.code);
+          const isMissed = saysMissed(saidOf(row.code)) && !hasScores(row.code);
+          return {
+            key: `${row.code}-${row.replicate}`,
+            name: row.replicate > 1 ? `${row.code}, serving ${row.replicate}` : row.code,
+            isMissed,
+            head: (
+              <>
+                <span className="score-code">{row.code}</span>
+                <span className="small soft">
+                  {jar === null ? words.place(row.place, rows.length) : `${jar.label}, ${jar.level}`}
+                  {firstOfSitting(position) ? ` ${words.restBefore(row.sitting)}` : ''}
+                </span>
+              </>
+            ),
+            // One remark a sample: it stands at the sample's first serving.
+            ...(row.replicate > 1
+              ? {}
+              : {
+                  foot: (
+                    <RemarkField
+                      tasting={tasting.id}
+                      taster={order.name}
+                      code={row.code}
+                      stored={saidOf(row.code)}
+                      hasScores={hasScores(row.code)}
+                      isReadOnly={isClosed}
+                    />
+                  ),
+                }),
+          };
+        })}
+        cell={(position, attribute) => {
+          const row = rows[position];
+          return row === undefined ? { text: '', state: 'empty' } : sheet.cell(row, attribute);
+        }}
+        onType={(position, attribute, text) => {
+          const row = rows[position];
+          if (row !== undefined) sheet.type(row, attribute, text);
+        }}
+        onLeave={(position, attribute) => {
+          const row = rows[position];
+          if (row !== undefined) sheet.leave(row, attribute);
+        }}
+        onEnd={() => {
+          setHasEnded(true);
+          end.current?.focus();
+        }}
+        onUndo={() => void sheet.settled().then(() => undo.mutate({}))}
+      />
+      <p ref={end} className="sheet-end" tabIndex={-1} role="status">
+        {isFull && sheet.waiting === 0 ? words.sheetFull : null}
+        {!isFull && hasEnded && sheet.waiting === 0 && progress !== undefined
+          ? `${words.sheetEnd} ${words.stillMissing(progress.lacks)}`
+          : null}
+        {progress !== undefined && progress.missed.length > 0 ? ` ${words.youMissed(joined(progress.missed))}` : null}
+      </p>
+      {attributes.some(isHedonic) ? <HedonicLegend /> : null}
+      <div className="button-row no-print">
+        <ButtonLink to={`/tastings/${tasting.id}`}>{words.backToTasting}</ButtonLink>
+      </div>
+    </>
+  );
+}
+
+/** The entry sheet of one taster, blind, in their own serving order. */
+export function SheetPage({ id, taster }: { readonly id: string; readonly taster: string }) {
+  const tasting = useAnswer('tastings:open', { tasting: id });
+  const scores = useAnswer('scores:list', { tasting: id });
+  const remarks = useAnswer('remarks:list', { tasting: id });
+  return (
+    <Answer of={tasting}>
+      {(value) => {
+        const order = value.orders.find((one) => one.taster === taster);
+        if (order === undefined) return <p role="alert">{words.notHere}</p>;
+        return (
+          <>
+            <PageHead
+              above={<Link href={`/tastings/${id}`}>{value.name}</Link>}
+              title={order.name}
+              lead={value.closedAt === null ? words.sheetLead : words.closedSheet}
+            />
+            {value.closedAt === null ? <p className="soft small sheet-keys no-print">{words.keys}</p> : null}
+            {order.warnings.map((line) => (
+              <p key={line} className="sheet-warning">
+                {line}
+              </p>
+            ))}
+            <Answer of={scores}>
+              {(kept) => (
+                <Answer of={remarks}>
+                  {(said) => <EntrySheet tasting={value} order={order} scores={kept.scores} remarks={said.remarks} />}
+                </Answer>
+              )}
+            </Answer>
+          </>
+        );
+      }}
+    </Answer>
+  );
+}

@@ -1,0 +1,179 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { ask } from '#renderer/app/ask.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { readCell } from './cell-text.ts';
+import type { Attribute, GridCell } from './score-grid.tsx';
+import { type QueuedScore, scoreQueue } from './score-queue.ts';
+import type { SheetRow } from './sheet-progress.ts';
+
+type Scores = ValueOf<'scores:list'>['scores'];
+
+interface SheetScore extends QueuedScore {
+  readonly sample: string;
+  readonly attribute: string;
+  readonly replicate: number;
+}
+
+/** Typing that pauses this long is kept without waiting for a move. */
+const pause_ms = 700;
+
+export interface Sheet {
+  readonly cell: (row: SheetRow, attribute: Attribute) => GridCell;
+  readonly type: (row: SheetRow, attribute: Attribute, text: string) => void;
+  readonly leave: (row: SheetRow, attribute: Attribute) => void;
+  readonly kept: number;
+  readonly waiting: number;
+  readonly notKept: number;
+  readonly retry: () => void;
+  /** Resolves when everything typed so far is kept or refused. */
+  readonly settled: () => Promise<void>;
+}
+
+function keyOf(row: SheetRow, attribute: { readonly name: string }): string {
+  return `${row.code}/${row.replicate}/${attribute.name}`;
+}
+
+/** One taster's sheet: what is stored, with what is being typed on top of it, kept as it is typed. */
+export function useSheet(tasting: string, taster: string, stored: Scores): Sheet {
+  const client = useQueryClient();
+  const [texts, setTexts] = useState<ReadonlyMap<string, string>>(new Map());
+  const newest = useRef(texts);
+  const [, setTurn] = useState(0);
+  const pending = useRef<{ key: string; timer: ReturnType<typeof setTimeout>; put: () => void } | null>(null);
+
+  const change = useCallback((edit: (all: Map<string, string>) => void) => {
+    const next = new Map(newest.current);
+    edit(next);
+    newest.current = next;
+    setTexts(next);
+  }, []);
+
+  const byKey = useMemo(
+    () =>
+      new Map(
+        stored
+          .filter((one) => one.taster === taster)
+          .map((one) => [`${one.sample}/${one.replicate}/${one.attribute}`, one.score]),
+      ),
+    [stored, taster],
+  );
+  const held = useRef(byKey);
+  held.current = byKey;
+
+  const queue = useMemo(
+    () =>
+      scoreQueue<SheetScore>({
+        async send(scores) {
+          await ask('scores:enter', {
+            tasting,
+            scores: scores.map(({ sample, attribute, replicate, score }) => ({
+              taster,
+              sample,
+              attribute,
+              replicate,
+              score,
+            })),
+          });
+        },
+        onKept(scores) {
+          const queryKey = ['scores:list', { tasting }];
+          // An older answer on its way must not take the place of what was just kept.
+          void client.cancelQueries({ queryKey }).then(() => {
+            client.setQueryData<ValueOf<'scores:list'>>(queryKey, (before) =>
+              before === undefined ? before : { scores: withKept(before.scores, taster, scores) },
+            );
+            change((all) => {
+              for (const { key, score } of scores) {
+                const text = all.get(key);
+                if (text === (score === null ? '' : undefined) || Number(text?.replace(',', '.')) === score)
+                  all.delete(key);
+              }
+            });
+            void client.invalidateQueries();
+          });
+        },
+        onChange: () => setTurn((turn) => turn + 1),
+      }),
+    [tasting, taster, client, change],
+  );
+
+  const putPending = useCallback(() => {
+    const waits = pending.current;
+    if (waits === null) return;
+    clearTimeout(waits.timer);
+    pending.current = null;
+    waits.put();
+  }, []);
+
+  useEffect(() => {
+    // Whoever leaves the sheet, or the window, leaves nothing behind.
+    window.addEventListener('pagehide', putPending);
+    return () => {
+      window.removeEventListener('pagehide', putPending);
+      putPending();
+    };
+  }, [putPending]);
+
+  const put = useCallback(
+    (row: SheetRow, attribute: Attribute) => {
+      const key = keyOf(row, attribute);
+      const text = newest.current.get(key);
+      if (text === undefined) return;
+      const reading = readCell(text, attribute);
+      if (reading.kind === 'fault') return;
+      const score = reading.kind === 'none' ? null : reading.score;
+      if (score === (held.current.get(key) ?? null) && !queue.isWaiting(key)) {
+        change((all) => all.delete(key));
+        return;
+      }
+      queue.put({ key, score, sample: row.code, attribute: attribute.name, replicate: row.replicate });
+    },
+    [queue, change],
+  );
+
+  return {
+    cell(row, attribute) {
+      const key = keyOf(row, attribute);
+      const text = texts.get(key);
+      const score = byKey.get(key);
+      if (text === undefined) {
+        return score === undefined ? { text: '', state: 'empty' } : { text: String(score), state: 'kept' };
+      }
+      const reading = readCell(text, attribute);
+      const fault = reading.kind === 'fault' ? reading.message : queue.faultOf(key);
+      return { text, state: text === '' && score === undefined ? 'empty' : 'typed', fault };
+    },
+    type(row, attribute, text) {
+      const key = keyOf(row, attribute);
+      if (pending.current !== null && pending.current.key !== key) putPending();
+      if (pending.current !== null) clearTimeout(pending.current.timer);
+      queue.forget(key);
+      change((all) => all.set(key, text));
+      pending.current = { key, timer: setTimeout(putPending, pause_ms), put: () => put(row, attribute) };
+    },
+    leave(row, attribute) {
+      if (pending.current?.key === keyOf(row, attribute)) putPending();
+    },
+    kept: byKey.size,
+    waiting: queue.waiting,
+    notKept: queue.faults,
+    retry: queue.retry,
+    settled() {
+      putPending();
+      return queue.settled();
+    },
+  };
+}
+
+/** The stored scores with those just kept in their place. */
+function withKept(stored: Scores, taster: string, kept: readonly SheetScore[]): Scores {
+  const keys = new Set(kept.map(({ key }) => key));
+  const others = stored.filter(
+    (one) => one.taster !== taster || !keys.has(`${one.sample}/${one.replicate}/${one.attribute}`),
+  );
+  const fresh = kept.flatMap(({ sample, attribute, replicate, score }) =>
+    score === null ? [] : [{ taster, sample, attribute, replicate, score }],
+  );
+  return [...others, ...fresh];
+}

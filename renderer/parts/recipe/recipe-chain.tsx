@@ -1,0 +1,32 @@
+import { Link } from 'wouter';
+import { counted, joined } from '#renderer/format/words.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { words } from './words.ts';
+import './recipe-parts.css';
+
+type Draft = ValueOf<'recipes:preview'>;
+
+/** The way back from a recipe to the trial, its jars and its scores. */
+export function RecipeChain({ chain, basis }: Pick<Draft, 'chain' | 'basis'>) {
+  if (chain.trial === null) return <p className="soft">{words.noChain}</p>;
+  const trial = `/trials/${chain.trial.id}`;
+  return (
+    <ol className="chain">
+      <li>
+        Trial: <Link href={trial}>{chain.trial.question}</Link>
+      </li>
+      {chain.level === null ? null : <li>Level: {chain.level.name}</li>}
+      {chain.jars.length === 0 ? null : (
+        <li>
+          {chain.jars.length === 1 ? 'Jar' : 'Jars'} {joined(chain.jars.map(({ label }) => label))}
+        </li>
+      )}
+      {chain.tastings.map(({ id, name, scores }) => (
+        <li key={id}>
+          Tasting: <Link href={`${trial}/findings`}>{name}</Link>, {counted(scores, 'score')} of this level
+        </li>
+      ))}
+      <li>{words.plainBasis[basis]}</li>
+    </ol>
+  );
+}

@@ -1,0 +1,22 @@
+import type { Measures } from '#renderer/format/use-measures.ts';
+import { capital, coverWords, daysWords, vesselWords } from '#renderer/format/words.ts';
+import type { Fact } from '#renderer/parts/facts/facts.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+
+type Draft = ValueOf<'recipes:preview'>;
+
+/** How the drink is kept, and what was held equal: what nobody said is left out. */
+export function recipeFacts(
+  { formula, vessel, base, alsoHeld }: Pick<Draft, 'formula' | 'vessel' | 'base' | 'alsoHeld'>,
+  measures: Measures,
+): Fact[] {
+  const facts: Fact[] = [{ name: 'Stands', value: daysWords(formula.days) }];
+  if (formula.temperature_C !== null) facts.push({ name: 'At', value: measures.temperature(formula.temperature_C) });
+  if (formula.cover !== null) facts.push({ name: 'Cover', value: coverWords[formula.cover] });
+  facts.push({ name: 'Tried in', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` });
+  if (base !== null) facts.push({ name: 'Tried with', value: base.name });
+  for (const [name, value] of Object.entries(alsoHeld)) {
+    facts.push({ name: capital(name), value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });
+  }
+  return facts;
+}

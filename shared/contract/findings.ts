@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import { surenesses } from '#core/trial/sureness.ts';
+import { id } from './fields.ts';
+import { panelAnalysis } from './panel.ts';
+import { reads } from './request.ts';
+
+const namedScore = z.strictObject({
+  taster: z.string(),
+  sample: z.string(),
+  attribute: z.string(),
+  replicate: z.int(),
+  score: z.number(),
+  jar: z.string(),
+});
+
+/** What an attribute did, in words. */
+const sentence = z.strictObject({
+  attribute: z.string(),
+  sentence: z.string(),
+  /** Each level against the control; null without one. */
+  againstControl: z.string().nullable(),
+  /** With the number of attributes allowed for. */
+  sureness: z.enum(surenesses),
+  /** Of luck alone setting the levels this far apart, adjusted for the number of attributes; null without a test. */
+  chance: z.number().nullable(),
+});
+
+/** The answer to the trial's question. */
+const headline = z.strictObject({
+  sentence: z.string(),
+  also: z.string().nullable(),
+  sureness: z.string().nullable(),
+  doubts: z.array(z.string()).readonly(),
+  small: z.array(z.string()).readonly(),
+  /** The best-liked level where the panel is sure of it. */
+  winner: z.strictObject({ level: z.string(), mean: z.number(), expected: z.number() }).nullable(),
+});
+
+export const findingRequests = {
+  /** The analysis of all closed tastings of a trial, its headline, and a sentence for each attribute. */
+  'findings:read': reads(
+    z.strictObject({ trial: id }),
+    z.strictObject({
+      trial: id,
+      tastings: z.int(),
+      scores: z.array(namedScore),
+      levels: z.record(z.string(), z.number()).nullable(),
+      scales: z.record(z.string(), z.tuple([z.number(), z.number()])),
+      control: z.string().nullable(),
+      /** The attribute that is liking; null when nobody scored it. */
+      liking: z.string().nullable(),
+      analysis: panelAnalysis.nullable(),
+      headline: headline.nullable(),
+      sentences: z.array(sentence),
+    }),
+  ),
+} as const;
