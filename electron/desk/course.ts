@@ -28,6 +28,14 @@ function brixOf(reading: { brix: number | null; sg: number | null }): number | n
   }
 }
 
+/** Two thermometers read at one moment count as their mean. */
+function atOneTimeEach(points: readonly Point[]): { hours: number; temperature_C: number }[] {
+  return [...Map.groupBy(points, ({ hours }) => hours)].map(([hours, own]) => ({
+    hours,
+    temperature_C: own.reduce((sum, { value }) => sum + value, 0) / own.length,
+  }));
+}
+
 function courseOf(kitchen: Kitchen, jar: Jar, wanted: number | undefined): Course {
   const start = jar.startedAt ?? jar.plannedStart;
   const readings = readingsOfJar(kitchen.read, jar.id).map((reading) => ({
@@ -63,10 +71,7 @@ function courseOf(kitchen: Kitchen, jar: Jar, wanted: number | undefined): Cours
         }
       : null,
     sweetEnough: sweet?.ok ? { hours: sweet.value.hours, low: sweet.value.low, high: sweet.value.high } : null,
-    equivalentHours:
-      temperatures.length === 0
-        ? null
-        : equivalentHours(temperatures.map(({ hours, value }) => ({ hours, temperature_C: value }))),
+    equivalentHours: temperatures.length === 0 ? null : equivalentHours(atOneTimeEach(temperatures)),
     cautions: readingCautions(points(({ ph }) => ph).map(({ hours, value }) => ({ hours, pH: value }))),
     reasons: [...(decline.ok ? [] : [decline.reason]), ...(sweet === null || sweet.ok ? [] : [sweet.reason])],
   };

@@ -1,9 +1,10 @@
 import { servingDesign } from '#core/panel/serving-design.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import { defaultAttributes } from '#shared/default-attributes.ts';
+import type { Columns } from '#store/tables.ts';
 import type { Writer } from '#store/writer.ts';
 
-export type BuildInput = InputOf<'tastings:build'>;
+export type BuildInput = Omit<InputOf<'tastings:build'>, 'ranked'> & { readonly ranked?: boolean };
 
 /** Serving orders as places in the list of samples: for each sitting, for each taster. */
 function ordersOf(samples: number, tasters: number, replicates: number, seed: number): (readonly number[])[][] {
@@ -11,6 +12,17 @@ function ordersOf(samples: number, tasters: number, replicates: number, seed: nu
     return Array.from({ length: replicates }, () => Array.from({ length: tasters }, () => [0]));
   }
   return servingDesign(samples, tasters, replicates, seed).sittings.map(({ orders }) => [...orders]);
+}
+
+type NewAttribute = Omit<NonNullable<BuildInput['attributes']>[number], 'kind'> & Pick<Columns<'attributes'>, 'kind'>;
+
+/** What is asked of each sample: its place in a ranking, or the given or usual attributes. */
+function attributesOf(input: BuildInput): readonly NewAttribute[] {
+  if (input.ranked) {
+    const last = input.samples.length;
+    return [{ name: 'place', kind: 'place', low: 1, high: last, lowWord: 'best', highWord: 'last' }];
+  }
+  return input.attributes ?? defaultAttributes.map((each) => ({ ...each, kind: 'scale' }));
 }
 
 /** Writes a tasting with its attributes, samples under their codes, and a serving order for each taster. */
@@ -25,33 +37,36 @@ export function insertTasting(writer: Writer, input: BuildInput, codes: readonly
     closed_at: null,
     note: input.note ?? null,
   });
-  (input.attributes ?? defaultAttributes).forEach((each, position) => {
+  attributesOf(input).forEach((each, position) => {
     writer.insert('attributes', {
       tasting_id: tasting.id,
       position: position + 1,
       name: each.name,
+      kind: each.kind,
       low: each.low,
       high: each.high,
       low_word: each.lowWord ?? null,
       high_word: each.highWord ?? null,
     });
   });
-  const samples = input.samples.map(({ jar, served_mL }, position) =>
-    writer.insert('samples', {
-      tasting_id: tasting.id,
-      jar_id: jar,
-      blind_code: codes[position] ?? '',
-      served_mL: served_mL ?? null,
-    }),
+  // Written in the order of their codes: ids count up, and must not tell which jar is which.
+  const sampleIds = new Map(
+    input.samples
+      .map(({ jar, served_mL }, position) => ({ jar, served_mL, position, code: codes[position] ?? '' }))
+      .sort((a, b) => a.code.localeCompare(b.code))
+      .map(({ jar, served_mL, position, code }) => {
+        const values = { tasting_id: tasting.id, jar_id: jar, blind_code: code, served_mL: served_mL ?? null };
+        return [position, writer.insert('samples', values).id] as const;
+      }),
   );
-  const sittings = ordersOf(samples.length, input.tasters.length, input.replicates, input.seed);
+  const sittings = ordersOf(input.samples.length, input.tasters.length, input.replicates, input.seed);
   sittings.forEach((orders, sitting) => {
     input.tasters.forEach((taster, row) => {
       (orders[row] ?? []).forEach((sample, place) => {
         writer.insert('servings', {
           tasting_id: tasting.id,
           taster_id: taster,
-          sample_id: samples[sample]?.id ?? '',
+          sample_id: sampleIds.get(sample) ?? '',
           sitting: sitting + 1,
           place: place + 1,
         });

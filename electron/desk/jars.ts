@@ -37,6 +37,13 @@ function assertMayAct(jar: Jar, act: Act, at: string, position: number): void {
       ['at'],
     );
   }
+  if (jar.strainedAt !== null && at < jar.strainedAt) {
+    throw new Failure(
+      'refused',
+      `Jar ${jar.label} was strained at ${jar.strainedAt}; what follows can’t lie before that.`,
+      ['at'],
+    );
+  }
   if (jar.pulledAt !== null && at < jar.pulledAt) {
     throw new Failure(
       'refused',

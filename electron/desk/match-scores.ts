@@ -1,6 +1,7 @@
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Row } from '#store/tables.ts';
 import type { Watch } from './handler.ts';
+import { scaleProblem } from './scale-problem.ts';
 import type { ReadTable, RefusedRow, WrittenScore } from './score-table.ts';
 import { type Attribute, isNameProblem, namesOfTasting, type TastingNames } from './tasting-names.ts';
 
@@ -48,10 +49,8 @@ function matchOne(names: TastingNames, written: WrittenScore): Named | Omit<Refu
       message: `“${written.score.slice(0, 60)}” is not a number.`,
     };
   }
-  if (score < attribute.low || score > attribute.high) {
-    const message = `${attribute.name} is scored from ${attribute.low} to ${attribute.high}; ${score} is outside.`;
-    return { code: 'off-scale', column: written.column, message };
-  }
+  const problem = scaleProblem(attribute, score);
+  if (problem !== null) return { ...problem, column: written.column };
   return { taster, sample, attribute, score };
 }
 

@@ -55,11 +55,12 @@ function columnMeanings(header: readonly string[], mapping: Readonly<Record<stri
   return meanings.map((meaning) => (fields.includes(plain(meaning) as Field) ? plain(meaning) : meaning));
 }
 
-function cellsOf(table: string): { header: string[]; rows: string[][] } {
+function cellsOf(table: string): { header: string[]; rows: string[][]; unclosed: number[] } {
   const text = table.startsWith('\ufeff') ? table.slice(1) : table;
   const parsed = Papa.parse<string[]>(text, { delimitersToGuess: [',', '\t', ';', '|'], skipEmptyLines: false });
   const [header = [], ...rows] = parsed.data;
-  return { header, rows };
+  const unclosed = parsed.errors.filter(({ type }) => type === 'Quotes').map(({ row = 0 }) => row + 1);
+  return { header, rows, unclosed: [...new Set(unclosed)] };
 }
 
 /** What each column of a table is taken for, and how many rows hold anything. */
@@ -88,7 +89,7 @@ export interface ReadTable {
  * An empty cell of a wide table is a missed sample and no score; an empty score in a long table is refused by its row.
  */
 export function readScoreTable(table: string, mapping: Readonly<Record<string, string>> = {}): ReadTable {
-  const { header, rows } = cellsOf(table);
+  const { header, rows, unclosed } = cellsOf(table);
   const meanings = columnMeanings(header, mapping);
   const place = (field: Field) => meanings.indexOf(field);
   const missing = (['taster', 'sample'] as const).filter((field) => place(field) < 0);
@@ -104,7 +105,11 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
     const message = 'The table has no scores: add the columns attribute and score, or one column for each attribute.';
     return { scores: [], refused: [{ row: 1, code: 'no-header', message }], attributeColumns: [] };
   }
-  const refused: RefusedRow[] = [];
+  const refused: RefusedRow[] = unclosed.map((row) => ({
+    row,
+    code: 'quotes-unclosed',
+    message: `A quotation mark near row ${row} is not closed, so the rows after it can’t be told apart. Close or remove it.`,
+  }));
   const scores: WrittenScore[] = [];
   rows.forEach((cells, index) => {
     const row = index + 2;

@@ -1,16 +1,19 @@
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
+import type { Reader } from '#store/reader.ts';
 import type { Row } from '#store/tables.ts';
 import { remarksOfTasting, scoresOfTasting } from '#store/tastings.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { matchScores } from './match-scores.ts';
+import { scaleProblem } from './scale-problem.ts';
 import { readScoreTable, scoreTableColumns } from './score-table.ts';
 import { type Attribute, isNameProblem, namesOfTasting } from './tasting-names.ts';
 
-function openTasting(kitchen: Kitchen, id: string): Row<'tastings'> {
-  const tasting = found(kitchen.read.row('tastings', id), 'tasting', 'tasting');
+/** Asked before and again inside the transaction: another window may have closed it between. */
+function openTasting(read: Reader, id: string): Row<'tastings'> {
+  const tasting = found(read.row('tastings', id), 'tasting', 'tasting');
   if (tasting.closed_at !== null) {
     throw new Failure(
       'refused',
@@ -22,12 +25,8 @@ function openTasting(kitchen: Kitchen, id: string): Row<'tastings'> {
 }
 
 function assertOnScale(score: number, attribute: Attribute, path: (string | number)[]): void {
-  if (score >= attribute.low && score <= attribute.high) return;
-  throw new Failure(
-    'invalid-input',
-    `${attribute.name} is scored from ${attribute.low} to ${attribute.high}; ${score} is outside.`,
-    path,
-  );
+  const problem = scaleProblem(attribute, score);
+  if (problem !== null) throw new Failure('invalid-input', problem.message, path);
 }
 
 function named<Found extends object>(result: Found, path: (string | number)[]): Found {
@@ -57,6 +56,7 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
   });
   const summary = `Enter ${cells.length === 1 ? 'a score' : `${cells.length} scores`} in “${tasting.name}”`;
   return kitchen.write({ request: 'scores:enter', summary }, (writer) => {
+    openTasting(writer, tasting.id);
     let entered = 0;
     let removed = 0;
     for (const cell of cells) {
@@ -93,7 +93,7 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
 export const scoreHandlers: Handlers<
   'scores:enter' | 'scores:list' | 'scores:columns' | 'scores:import' | 'remarks:save' | 'remarks:list'
 > = {
-  'scores:enter': (kitchen, input) => enter(kitchen, openTasting(kitchen, input.tasting), input),
+  'scores:enter': (kitchen, input) => enter(kitchen, openTasting(kitchen.read, input.tasting), input),
   'scores:list'(kitchen, { tasting }) {
     found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');
     return { scores: scoresOfTasting(kitchen.read, tasting) };
@@ -104,12 +104,13 @@ export const scoreHandlers: Handlers<
     return { remarks: remarksOfTasting(kitchen.read, tasting) };
   },
   'scores:import'(kitchen, input, watch) {
-    const tasting = openTasting(kitchen, input.tasting);
+    const tasting = openTasting(kitchen.read, input.tasting);
     const read = readScoreTable(input.table, input.mapping);
     const { accepted, refused } = matchScores(kitchen, tasting, read, watch);
     if (input.preview || accepted.length === 0) return { accepted: accepted.length, refused };
     const summary = `Import ${accepted.length} scores into “${tasting.name}”`;
     kitchen.write({ request: 'scores:import', summary }, (writer) => {
+      openTasting(writer, tasting.id);
       accepted.forEach((cell, position) => {
         if (position % 500 === 0) {
           watch.assertGoing();
@@ -121,12 +122,13 @@ export const scoreHandlers: Handlers<
     return { accepted: accepted.length, refused };
   },
   'remarks:save'(kitchen, input) {
-    const tasting = openTasting(kitchen, input.tasting);
+    const tasting = openTasting(kitchen.read, input.tasting);
     const names = namesOfTasting(kitchen, tasting.id);
     const taster = named(names.taster(input.taster), ['taster']) as { id: string; name: string };
     const sample = named(names.sample(input.sample), ['sample']) as { id: string; code: string };
-    const summary = `Note ${taster.name}’s remark on ${sample.code}`;
+    const summary = `Note a remark of ${taster.name}`;
     return kitchen.write({ request: 'remarks:save', summary }, (writer) => {
+      openTasting(writer, tasting.id);
       const before = writer.one<Row<'remarks'>>(
         'SELECT * FROM remarks WHERE sample_id = ? AND taster_id = ?',
         sample.id,

@@ -1,18 +1,10 @@
-import { blindCodes } from '#core/panel/blind-codes.ts';
 import { Failure } from '#shared/failure.ts';
 import { findJar, type Jar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { storedMoment } from '#store/stored-moment.ts';
-import {
-  blindCodeUse,
-  findTasting,
-  listTastings,
-  type Serving,
-  samplesOf,
-  servingsOf,
-  type TastingWhole,
-} from '#store/tastings.ts';
+import { findTasting, listTastings, type Serving, samplesOf, servingsOf, type TastingWhole } from '#store/tastings.ts';
 import { found } from './found.ts';
+import { freeCodes } from './free-codes.ts';
 import type { Handlers } from './handler.ts';
 import { type BuildInput, insertTasting } from './insert-tasting.ts';
 import { tastingWarnings } from './tasting-warnings.ts';
@@ -81,6 +73,11 @@ export const tastingHandlers: Handlers<
     if (input.trial !== undefined) found(kitchen.read.row('trials', input.trial), 'trial', 'trial');
     const jars = jarsToTaste(kitchen, input);
     assertUnlike(input.tasters, 'taster', 'tasters');
+    if (input.ranked && (input.attributes !== undefined || input.replicates > 1 || jars.length < 2)) {
+      const message =
+        'A ranking asks only for the order of two samples or more, each served once: leave attributes and replicates out.';
+      throw new Failure('invalid-input', message, ['ranked']);
+    }
     assertUnlike(
       (input.attributes ?? []).map(({ name }) => name.toLowerCase()),
       'attribute',
@@ -91,8 +88,8 @@ export const tastingHandlers: Handlers<
         throw new Failure('not-found', 'There is no such taster in this kitchen.', ['tasters', position]);
       }
     });
-    const use = blindCodeUse(kitchen.read);
-    const codes = blindCodes(jars.length, { seed: input.seed, ...use });
+    const said = jars.flatMap(({ label, levelName }) => [label, levelName]);
+    const codes = freeCodes(kitchen, jars.length, input.seed, said);
     const heldAt = input.heldAt === undefined ? kitchen.now().toISOString() : storedMoment(input.heldAt);
     const tasting = kitchen.write(
       { request: 'tastings:build', summary: `Build the tasting “${input.name}”` },

@@ -3,6 +3,7 @@ import { planTrial, type TrialPlan } from '#core/trial/plan-trial.ts';
 import { Failure } from '#shared/failure.ts';
 import { findBase } from '#store/bases.ts';
 import type { Kitchen } from '#store/kitchen.ts';
+import type { Reader } from '#store/reader.ts';
 import { findTrial, listTrials } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
@@ -19,8 +20,8 @@ function assertFeasible(plan: TrialPlan): void {
   if (first !== undefined) throw new Failure('refused', first.message, first.path);
 }
 
-function assertBaseLeft(kitchen: Kitchen, base: string, needed_mL: number): void {
-  const found_ = found(findBase(kitchen.read, base), 'base', 'base');
+function assertBaseLeft(read: Reader, base: string, needed_mL: number): void {
+  const found_ = found(findBase(read, base), 'base', 'base');
   if (needed_mL <= found_.left_mL + 1e-6) return;
   throw new Failure(
     'refused',
@@ -44,10 +45,12 @@ export const trialHandlers: Handlers<
   'trials:save'(kitchen, input) {
     const plan = planned(kitchen, input);
     assertFeasible(plan);
-    if (input.base !== undefined) assertBaseLeft(kitchen, input.base, plan.jars.length * input.baseEach_mL);
-    return kitchen.write({ request: 'trials:save', summary: `Plan the trial “${input.question}”` }, (writer) =>
-      insertTrial(writer, input, plan),
-    );
+    const needed_mL = plan.jars.length * input.baseEach_mL;
+    if (input.base !== undefined) assertBaseLeft(kitchen.read, input.base, needed_mL);
+    return kitchen.write({ request: 'trials:save', summary: `Plan the trial “${input.question}”` }, (writer) => {
+      if (input.base !== undefined) assertBaseLeft(writer, input.base, needed_mL);
+      return insertTrial(writer, input, plan);
+    });
   },
   'trials:list': (kitchen) => ({ trials: listTrials(kitchen.read) }),
   'trials:open': (kitchen, { trial }) => found(findTrial(kitchen.read, trial), 'trial', 'trial'),

@@ -10,7 +10,10 @@ export const bodyLimit_bytes = 48 * 1024 * 1024;
  * @throws Failure `too-large` or `ill-formed-json`
  */
 export async function readJson(request: IncomingMessage, limit = bodyLimit_bytes): Promise<unknown> {
-  const tooLarge = new Failure('too-large', `A request may have up to ${Math.floor(limit / 1024 / 1024)} MB.`);
+  const tooLarge = new Failure(
+    'too-large',
+    `A request may have up to ${limit < 1024 * 1024 ? `${Math.floor(limit / 1024)} KB` : `${Math.floor(limit / 1024 / 1024)} MB`}.`,
+  );
   if (Number(request.headers['content-length'] ?? 0) > limit) throw tooLarge;
   const parts: Buffer[] = [];
   let length = 0;
@@ -25,7 +28,7 @@ export async function readJson(request: IncomingMessage, limit = bodyLimit_bytes
 /** @throws Failure `ill-formed-json` (NaN, Infinity and comments are no JSON) */
 export function parseJson(text: string): unknown {
   try {
-    return JSON.parse(text);
+    return JSON.parse(text.replace(/^\ufeff/, ''));
   } catch {
     throw new Failure(
       'ill-formed-json',

@@ -1,8 +1,9 @@
 import { Failure } from '#shared/failure.ts';
-import type { Step, StoredChange } from './change-log.ts';
+import { nextRevision, type Step, type StoredChange } from './change-log.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Reader } from './reader.ts';
 import type { Value } from './statements.ts';
+import type { TableName } from './tables.ts';
 
 /** A step that removed something which is still gone. */
 export interface BinEntry {
@@ -21,32 +22,59 @@ const removedAndGone = `
 export function binEntries(read: Reader): BinEntry[] {
   return read.all<BinEntry>(
     `SELECT s.id AS step, s.at, s.summary, g.rows FROM (${removedAndGone}) AS g JOIN steps AS s ON s.id = g.step
-     WHERE s.kind <> 'undo' ORDER BY s.id DESC`,
+     WHERE s.kind <> 'undo' AND s.request GLOB '*:remove*' ORDER BY s.id DESC`,
+  );
+}
+
+/** Where an answer belongs to a sitting that was closed: what was seen can't be changed afterwards. */
+function closedOwner(read: Reader, table: TableName, row: Record<string, Value>): string | undefined {
+  const id = String(row.tasting_id ?? row.discrimination_id ?? '');
+  if (table === 'scores' || table === 'remarks') return read.row('tastings', id)?.closed_at ?? undefined;
+  if (table === 'presentations') return read.row('discriminations', id)?.closed_at ?? undefined;
+  return undefined;
+}
+
+function assertBasesHold(read: Reader): void {
+  const over = read.one<{ name: string }>(
+    `SELECT b.name FROM bases AS b JOIN trials AS t ON t.base_id = b.id JOIN jars AS j ON j.trial_id = t.id
+     GROUP BY b.id HAVING sum(j.base_mL) > b.volume_mL + 1e-6 LIMIT 1`,
+  );
+  if (over === undefined) return;
+  throw new Failure(
+    'refused',
+    `Meanwhile “${over.name}” was given to other jars; there is not enough of it left for these.`,
+    ['step'],
   );
 }
 
 /**
- * Brings back everything that a step removed and that is still gone.
+ * Brings back everything that a step removed and that is still gone, each row as it was last.
  *
- * @throws Failure `not-found` when that step has nothing in the bin
+ * @throws Failure `not-found` when that step has nothing in the bin; `refused` when it would change a closed tasting or over-allot a base
  */
 export function restoreFromBin(kitchen: Kitchen, stepId: number): { rows: number } {
-  const step = kitchen.read.one<Step>('SELECT * FROM steps WHERE id = ?', stepId);
+  const step = kitchen.read.one<Step>("SELECT * FROM steps WHERE id = ? AND kind <> 'undo'", stepId);
   const removed = kitchen.read.all<StoredChange>(
-    'SELECT * FROM changes WHERE step_id = ? AND after IS NULL ORDER BY id DESC',
+    `SELECT * FROM changes AS c WHERE step_id = ? AND after IS NULL
+     AND id = (SELECT max(id) FROM changes WHERE table_name = c.table_name AND row_id = c.row_id) ORDER BY id DESC`,
     stepId,
   );
   if (step === undefined || removed.length === 0) {
     throw new Failure('not-found', 'The bin holds nothing from that step.', ['step']);
   }
   return kitchen.write({ request: 'bin:restore', summary: `Bring back: ${step.summary}` }, (writer) => {
-    let rows = 0;
     for (const change of removed) {
-      if (change.before === null || writer.row(change.table_name, change.row_id) !== undefined) continue;
-      const row = JSON.parse(change.before) as Record<string, Value>;
-      writer.put(change.table_name, change.row_id, { ...row, revision: Number(row.revision) + 1 });
-      rows += 1;
+      const row = JSON.parse(change.before ?? '{}') as Record<string, Value>;
+      if (closedOwner(writer, change.table_name, row) !== undefined) {
+        throw new Failure(
+          'refused',
+          'The tasting was closed meanwhile: its codes have been seen, so nothing can be put into it.',
+          ['step'],
+        );
+      }
+      writer.put(change.table_name, change.row_id, { ...row, revision: nextRevision(writer, change) });
     }
-    return { rows };
+    assertBasesHold(writer);
+    return { rows: removed.length };
   });
 }

@@ -30,6 +30,20 @@ export const beginning = 'kitchen:begin';
 
 export const firstHash = '0'.repeat(64);
 
+/** An edition number that this row never had: a window that saw any earlier one must notice. */
+export function nextRevision(
+  read: Reader,
+  { table_name, row_id }: Pick<StoredChange, 'table_name' | 'row_id'>,
+): number {
+  const found = read.one<{ n: number | null }>(
+    `SELECT max(max(coalesce(json_extract(before, '$.revision'), 0), coalesce(json_extract(after, '$.revision'), 0))) AS n
+     FROM changes WHERE table_name = ? AND row_id = ?`,
+    table_name,
+    row_id,
+  );
+  return (found?.n ?? 0) + 1;
+}
+
 /** The text of a row as the log keeps it: JSON with its columns in alphabetical order. */
 export function rowText(row: Readonly<Record<string, Value>>): string {
   return JSON.stringify(row, Object.keys(row).sort());

@@ -74,7 +74,10 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
             fixed_because: note.fixedBecause ?? null,
           });
           stepId = log.stepId;
-          return work(writerOf({ statement, read, log, now, markAsSample: note.asSample ?? false, touched }));
+          const done = work(writerOf({ statement, read, log, now, markAsSample: note.asSample ?? false, touched }));
+          // Nothing was changed after all: nothing to undo either.
+          if (touched.size === 0) statement('DELETE FROM steps WHERE id = ?').run(stepId);
+          return done;
         })
         .immediate(),
     );

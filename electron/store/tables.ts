@@ -160,6 +160,7 @@ export const tables = {
       tasting_id: 'text',
       position: 'number',
       name: 'text',
+      kind: 'text',
       low: 'number',
       high: 'number',
       low_word: 'text?',

@@ -7,10 +7,17 @@ type Summary = ValueOf<'tastings:list'>['tastings'][number];
 type Sample = TastingWhole['sampleList'][number];
 export type NamedScore = ValueOf<'findings:read'>['scores'][number];
 
-type SummaryRow = Row<'tastings'> & { samples: number; tasters: number; scores: number; expected: number };
+type SummaryRow = Row<'tastings'> & {
+  ranked: 0 | 1;
+  samples: number;
+  tasters: number;
+  scores: number;
+  expected: number;
+};
 
 const withCounts = `
   SELECT t.*,
+    EXISTS (SELECT 1 FROM attributes WHERE tasting_id = t.id AND kind = 'place') AS ranked,
     (SELECT count(*) FROM samples WHERE tasting_id = t.id) AS samples,
     (SELECT count(DISTINCT taster_id) FROM servings WHERE tasting_id = t.id) AS tasters,
     (SELECT count(*) FROM scores WHERE tasting_id = t.id) AS scores,
@@ -26,6 +33,7 @@ function summaryOf(row: SummaryRow): Summary {
     trial: row.trial_id,
     heldAt: row.held_at,
     closedAt: row.closed_at,
+    isRanked: row.ranked === 1,
     samples: row.samples,
     tasters: row.tasters,
     scores: row.scores,
@@ -60,6 +68,7 @@ export function attributesOf(read: Reader, tasting: string): TastingWhole['attri
     .map((row) => ({
       id: row.id,
       name: row.name,
+      kind: row.kind as TastingWhole['attributes'][number]['kind'],
       low: row.low,
       high: row.high,
       lowWord: row.low_word,
@@ -122,17 +131,22 @@ export function remarksOfTasting(read: Reader, tasting: string): ValueOf<'remark
   );
 }
 
-/** The scores of a trial's closed tastings, by level and jar: what the panel's analysis reads. */
-export function revealedScores(read: Reader, trial: string): NamedScore[] {
+/** The answers of a trial's closed tastings, by level and jar: scores on a scale, or those of another kind. */
+export function revealedScores(
+  read: Reader,
+  trial: string,
+  kind: TastingWhole['attributes'][number]['kind'] = 'scale',
+): NamedScore[] {
   return read.all<NamedScore>(
     `SELECT t.name AS taster, l.name AS sample, a.name AS attribute, c.score, j.label AS jar,
        row_number() OVER (PARTITION BY c.taster_id, l.id, a.name ORDER BY g.held_at, j.replicate, c.replicate) AS replicate
      FROM tastings AS g JOIN scores AS c ON c.tasting_id = g.id JOIN tasters AS t ON t.id = c.taster_id
      JOIN samples AS s ON s.id = c.sample_id JOIN jars AS j ON j.id = s.jar_id JOIN levels AS l ON l.id = j.level_id
      JOIN attributes AS a ON a.id = c.attribute_id
-     WHERE g.trial_id = ? AND g.closed_at IS NOT NULL
+     WHERE l.trial_id = ? AND g.closed_at IS NOT NULL AND a.kind = ?
      ORDER BY a.position, l.position, t.name, replicate`,
     trial,
+    kind,
   );
 }
 
@@ -140,7 +154,7 @@ export function revealedScores(read: Reader, trial: string): NamedScore[] {
 export function scalesOfTrial(read: Reader, trial: string): Record<string, [number, number]> {
   const rows = read.all<{ name: string; low: number; high: number }>(
     `SELECT a.name, min(a.low) AS low, max(a.high) AS high FROM attributes AS a JOIN tastings AS g ON g.id = a.tasting_id
-     WHERE g.trial_id = ? AND g.closed_at IS NOT NULL GROUP BY a.name`,
+     WHERE g.trial_id = ? AND g.closed_at IS NOT NULL AND a.kind = 'scale' GROUP BY a.name`,
     trial,
   );
   return Object.fromEntries(rows.map(({ name, low, high }) => [name, [low, high]]));

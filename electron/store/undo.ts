@@ -1,5 +1,5 @@
 import { Failure } from '#shared/failure.ts';
-import { beginning, rowText, type Step, type StoredChange } from './change-log.ts';
+import { beginning, nextRevision, rowText, type Step, type StoredChange } from './change-log.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Reader } from './reader.ts';
 import type { Value } from './statements.ts';
@@ -86,10 +86,7 @@ export function travel(kitchen: Kitchen, direction: Direction): { step: number; 
         } else {
           const row = JSON.parse(to) as Record<string, Value>;
           // A taken-back row is still a newer edition: a window that saw the old one must notice.
-          writer.put(change.table_name, change.row_id, {
-            ...row,
-            revision: (now?.revision ?? Number(row.revision)) + 1,
-          });
+          writer.put(change.table_name, change.row_id, { ...row, revision: nextRevision(writer, change) });
         }
       }
       return { step: step.id, summary: step.summary };

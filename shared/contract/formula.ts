@@ -6,18 +6,27 @@ import { mass_g, name, temperature_C } from './fields.ts';
 
 const per100 = z.number().min(0).max(100);
 
-export const ownIngredient = z.strictObject({
-  name,
-  water_g: per100,
-  sugars_g: per100,
-  sucrose_g: per100.optional(),
-  glucose_g: per100.optional(),
-  fructose_g: per100.optional(),
-  fibre_g: per100.optional(),
-  protein_g: per100.optional(),
-  fat_g: per100.optional(),
-  ash_g: per100.optional(),
-});
+export const ownIngredient = z
+  .strictObject({
+    name,
+    water_g: per100,
+    sugars_g: per100,
+    sucrose_g: per100.optional(),
+    glucose_g: per100.optional(),
+    fructose_g: per100.optional(),
+    fibre_g: per100.optional(),
+    protein_g: per100.optional(),
+    fat_g: per100.optional(),
+    ash_g: per100.optional(),
+  })
+  .refine(
+    ({ water_g, sugars_g, fibre_g = 0, protein_g = 0, fat_g = 0, ash_g = 0 }) =>
+      water_g + sugars_g + fibre_g + protein_g + fat_g + ash_g <= 101,
+    {
+      error: 'its parts together cannot exceed 100 g in 100 g',
+      path: ['water_g'],
+    },
+  );
 
 export const addition = z.strictObject({
   ingredient: z.union([name, ownIngredient]),

@@ -100,10 +100,17 @@ export const peopleAndPantryRequests = {
         allergens: z.array(allergen).max(14).default([]),
         note: note.optional(),
       })
-      .refine((all) => (all.water_g ?? 0) + (all.sugars_g ?? 0) <= 100.5, {
-        error: 'water and sugars together cannot exceed 100 g in 100 g',
-        path: ['sugars_g'],
-      }),
+      .refine(
+        (all) =>
+          [all.water_g, all.sugars_g, all.fibre_g, all.protein_g, all.fat_g, all.ash_g].reduce<number>(
+            (sum, part) => sum + (part ?? 0),
+            0,
+          ) <= 101,
+        {
+          error: 'its parts together cannot exceed 100 g in 100 g',
+          path: ['sugars_g'],
+        },
+      ),
     z.strictObject({ ingredient: id }),
   ),
   /** What is on hand of an ingredient and what it costs; null forgets it. Starting a jar takes from what is on hand. */

@@ -2,19 +2,28 @@ import { z } from 'zod';
 import { count, id, moment, name, note, seed } from './fields.ts';
 import { reads, writes } from './request.ts';
 
+/** A score on a scale, a five-step just-about-right answer (−2 too little, 0 just right, 2 too much), or a place in a ranking. */
+export const attributeKinds = ['scale', 'just-about-right', 'place'] as const;
+
 const attributeInput = z
   .strictObject({
     name: z.string().trim().min(1).max(100),
+    kind: z.enum(['scale', 'just-about-right']).default('scale'),
     low: z.number().min(-1000).max(1000),
     high: z.number().min(-1000).max(1000),
     lowWord: z.string().trim().max(100).optional(),
     highWord: z.string().trim().max(100).optional(),
   })
-  .refine(({ low, high }) => low < high, { error: 'the lower end must lie below the upper end', path: ['high'] });
+  .refine(({ low, high }) => low < high, { error: 'the lower end must lie below the upper end', path: ['high'] })
+  .refine(({ kind, low, high }) => kind === 'scale' || (low === -2 && high === 2), {
+    error: 'a just-about-right answer runs from -2 (too little) to 2 (too much)',
+    path: ['low'],
+  });
 
 const attribute = z.strictObject({
   id,
   name: z.string(),
+  kind: z.enum(attributeKinds),
   low: z.number(),
   high: z.number(),
   lowWord: z.string().nullable(),
@@ -43,6 +52,8 @@ const tastingSummary = z.strictObject({
   trial: id.nullable(),
   heldAt: z.string(),
   closedAt: z.string().nullable(),
+  /** Put in order instead of scored. */
+  isRanked: z.boolean(),
   samples: z.int(),
   tasters: z.int(),
   scores: z.int(),
@@ -82,6 +93,8 @@ export const tastingRequests = {
         .max(24),
       tasters: z.array(id).min(1).max(500),
       attributes: z.array(attributeInput).min(1).max(40).optional(),
+      /** True: tasters put the samples in order, best first, and score nothing. */
+      ranked: z.boolean().default(false),
       replicates: count(1, 10).default(1),
       seed: seed.default(1),
       note: note.optional(),

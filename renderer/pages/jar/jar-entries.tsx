@@ -102,10 +102,10 @@ export function Sips({ sips }: { readonly sips: JarPage['sips'] }) {
       rowKey={({ id }) => id}
       columns={[
         { head: words.when, cell: ({ takenAt }) => dayAndTime(takenAt) },
-        { head: 'Tang', cell: ({ tang }) => score(tang), isFigure: true },
-        { head: 'Fizz', cell: ({ fizz }) => score(fizz), isFigure: true },
-        { head: 'Sweetness', cell: ({ sweetness }) => score(sweetness), isFigure: true },
-        { head: 'Liking', cell: ({ liking }) => score(liking), isFigure: true },
+        { head: 'Tang', cell: ({ tang }) => score(tang) },
+        { head: 'Fizz', cell: ({ fizz }) => score(fizz) },
+        { head: 'Sweetness', cell: ({ sweetness }) => score(sweetness) },
+        { head: 'Liking', cell: ({ liking }) => score(liking) },
         { head: words.note, cell: ({ note }) => note ?? '' },
       ]}
     />

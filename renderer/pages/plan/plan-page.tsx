@@ -1,6 +1,8 @@
+import { useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { ask } from '#renderer/app/ask.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { type Measures, measuresOf } from '#renderer/format/use-measures.ts';
@@ -49,6 +51,7 @@ function useCompositions(pantry: PlanFormProps['pantry']): CompositionOf {
 
 function PlanForm({ kept, draft, bases, pantry, measures }: PlanFormProps) {
   const [, go] = useLocation();
+  const client = useQueryClient();
   const [isTried, setIsTried] = useState(false);
   const compositionOf = useCompositions(pantry);
   const save = useRequest('trials:save', { showsFailure: true });
@@ -90,6 +93,9 @@ function PlanForm({ kept, draft, bases, pantry, measures }: PlanFormProps) {
     save.mutate(savedInput(judged), {
       onSuccess: async ({ trial, jars }) => {
         await kept.forget(false);
+        // Read beforehand, so that the next page has its heading at once for those who listen.
+        const open = { trial };
+        await client.prefetchQuery({ queryKey: ['trials:open', open], queryFn: () => ask('trials:open', open) });
         await sayWithUndo(words.saved(jars.length), () => {
           void keepPlan(draft).then(() => go('/trials/new'));
         });

@@ -52,6 +52,8 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
   const { draft, change, failure, forget } = useAloneDraft(tasting.id, first);
   const places = placesInOrder(order);
   const step = scores.length > 0 ? 4 : draft.step;
+  // Whoever has looked under a cup is no longer blind.
+  const hasLooked = Object.values(draft.codes).some((code) => code.trim() !== '');
   const heading = useRef<HTMLHeadingElement>(null);
   const isFirst = useRef(true);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the heading is read out whenever the step changes
@@ -138,7 +140,7 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
                 {aloneWords.onward}
               </Button>
             ) : null}
-            {step > 0 ? (
+            {step > 0 && !(step === 3 && hasLooked) ? (
               <Button weight="quiet" onClick={() => change({ step: step - 1 })}>
                 {aloneWords.back}
               </Button>

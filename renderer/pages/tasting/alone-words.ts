@@ -31,7 +31,8 @@ export const aloneWords = {
   kept: 'What you typed is kept until the cups are turned over.',
   notKept: (why: string) => `What you typed is not kept yet: ${why}`,
   turnTitle: 'Turn over',
-  turnLine: 'Now look under each cup and write its code here. From now on nothing you scored can be changed here.',
+  turnLine:
+    'Now look under each cup and write its code here. Once a code is written, what you scored can’t be changed here.',
   codeUnder: (place: number) => `Code under cup ${place}`,
   noSuchCode: (code: string) => `No sample of this tasting has the code ${code}.`,
   codeTwice: (code: string) => `${code} stands at two cups.`,

@@ -2,6 +2,7 @@ import { Button } from '#renderer/parts/button/button.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { importWords } from './import-words.ts';
+import { refusedGroups } from './refused-groups.ts';
 
 const mostShown = 500;
 
@@ -14,6 +15,7 @@ interface ImportPreviewProps {
 
 /** What taking the table would do: how many scores, and each place that can't be taken with its reason. */
 export function ImportPreview({ preview: { accepted, refused }, rows, isTaking, onTake }: ImportPreviewProps) {
+  const groups = refusedGroups(refused);
   const badRows = new Set(refused.map(({ row }) => row));
   const leavesOut = badRows.has(1)
     ? importWords.takeGoodHeading(accepted)
@@ -32,15 +34,23 @@ export function ImportPreview({ preview: { accepted, refused }, rows, isTaking, 
           </p>
           <DataTable
             caption={importWords.refused}
-            rows={refused.slice(0, mostShown).map((one, place) => ({ ...one, place }))}
+            rows={groups.slice(0, mostShown).map((one, place) => ({ ...one, place }))}
             rowKey={({ place }) => String(place)}
             columns={[
               { head: importWords.row, cell: ({ row }) => row },
               { head: importWords.where, cell: ({ column }) => column ?? '' },
-              { head: importWords.why, cell: ({ message }) => <span className="import-why">{message}</span> },
+              {
+                head: importWords.why,
+                cell: ({ message, cells }) => (
+                  <span className="import-why">
+                    {message}
+                    {cells > 1 ? ` ${importWords.cells(cells)}` : null}
+                  </span>
+                ),
+              },
             ]}
           />
-          {refused.length > mostShown ? <p className="soft">{importWords.more(refused.length - mostShown)}</p> : null}
+          {groups.length > mostShown ? <p className="soft">{importWords.more(groups.length - mostShown)}</p> : null}
         </>
       )}
       <p className="soft">

@@ -1,11 +1,13 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { ask } from '#renderer/app/ask.ts';
+import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { readCell } from './cell-text.ts';
 import type { Attribute, GridCell } from './score-grid.tsx';
-import { type QueuedScore, scoreQueue } from './score-queue.ts';
+import { type QueuedScore, type ScoreQueue, scoreQueue } from './score-queue.ts';
 import type { SheetRow } from './sheet-progress.ts';
+import { words } from './words.ts';
 
 type Scores = ValueOf<'scores:list'>['scores'];
 
@@ -37,6 +39,8 @@ function keyOf(row: SheetRow, attribute: { readonly name: string }): string {
 /** One taster's sheet: what is stored, with what is being typed on top of it, kept as it is typed. */
 export function useSheet(tasting: string, taster: string, stored: Scores): Sheet {
   const client = useQueryClient();
+  const { say } = useToasts();
+  const isHere = useRef(true);
   const [texts, setTexts] = useState<ReadonlyMap<string, string>>(new Map());
   const newest = useRef(texts);
   const [, setTurn] = useState(0);
@@ -61,42 +65,47 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
   const held = useRef(byKey);
   held.current = byKey;
 
-  const queue = useMemo(
-    () =>
-      scoreQueue<SheetScore>({
-        async send(scores) {
-          await ask('scores:enter', {
-            tasting,
-            scores: scores.map(({ sample, attribute, replicate, score }) => ({
-              taster,
-              sample,
-              attribute,
-              replicate,
-              score,
-            })),
+  const queue = useMemo(() => {
+    const made: ScoreQueue<SheetScore> = scoreQueue<SheetScore>({
+      async send(scores) {
+        await ask('scores:enter', {
+          tasting,
+          scores: scores.map(({ sample, attribute, replicate, score }) => ({
+            taster,
+            sample,
+            attribute,
+            replicate,
+            score,
+          })),
+        });
+      },
+      onKept(scores) {
+        const queryKey = ['scores:list', { tasting }];
+        // An older answer on its way must not take the place of what was just kept.
+        void client.cancelQueries({ queryKey }).then(() => {
+          client.setQueryData<ValueOf<'scores:list'>>(queryKey, (before) =>
+            before === undefined ? before : { scores: withKept(before.scores, taster, scores) },
+          );
+          change((all) => {
+            for (const { key, score } of scores) {
+              const text = all.get(key);
+              if (text === (score === null ? '' : undefined) || Number(text?.replace(',', '.')) === score)
+                all.delete(key);
+            }
           });
-        },
-        onKept(scores) {
-          const queryKey = ['scores:list', { tasting }];
-          // An older answer on its way must not take the place of what was just kept.
-          void client.cancelQueries({ queryKey }).then(() => {
-            client.setQueryData<ValueOf<'scores:list'>>(queryKey, (before) =>
-              before === undefined ? before : { scores: withKept(before.scores, taster, scores) },
-            );
-            change((all) => {
-              for (const { key, score } of scores) {
-                const text = all.get(key);
-                if (text === (score === null ? '' : undefined) || Number(text?.replace(',', '.')) === score)
-                  all.delete(key);
-              }
-            });
-            void client.invalidateQueries();
-          });
-        },
-        onChange: () => setTurn((turn) => turn + 1),
-      }),
-    [tasting, taster, client, change],
-  );
+          void client.invalidateQueries();
+        });
+      },
+      onChange() {
+        setTurn((turn) => turn + 1);
+        // The cell is gone with its sheet: what could not be kept is said at the page's edge.
+        if (!isHere.current && made.faults > 0 && made.waiting === 0) {
+          say({ kind: 'fault', words: words.leftUnkept(taster, made.faults) });
+        }
+      },
+    });
+    return made;
+  }, [tasting, taster, client, change, say]);
 
   const putPending = useCallback(() => {
     const waits = pending.current;
@@ -108,8 +117,10 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
 
   useEffect(() => {
     // Whoever leaves the sheet, or the window, leaves nothing behind.
+    isHere.current = true;
     window.addEventListener('pagehide', putPending);
     return () => {
+      isHere.current = false;
       window.removeEventListener('pagehide', putPending);
       putPending();
     };

@@ -78,6 +78,8 @@ export const words = {
   kept: (kept: number, all: number) => `${kept} of ${all} kept`,
   keeping: 'keeping…',
   notKept: (count: number) => `${counted(count, 'score')} could not be kept.`,
+  leftUnkept: (taster: string, count: number) =>
+    `${counted(count, 'score')} on the sheet of ${taster} could not be kept. Open the sheet and type ${count === 1 ? 'it' : 'them'} again.`,
   again: 'Try again',
   remarkOn: (code: string) => `Remark on ${code}`,
   remark: 'Remark',

@@ -10,10 +10,12 @@ type Trial = ValueOf<'trials:open'>;
 /** What every jar of the trial shares. What nobody said is left out. */
 export function HeldFacts({ trial, measures }: { readonly trial: Trial; readonly measures: Measures }) {
   const { held, vessel, base } = trial;
+  const isStaggered = new Set(trial.levelsWhole.map(({ formula }) => formula.days)).size > 1;
   const facts: Fact[] = [
     { name: 'Base', value: `${measures.volume(trial.baseEach_mL)} each${base === null ? '' : ` of ${base.name}`}` },
     { name: 'Vessel', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
-    { name: 'Calendar', value: calendarWords[trial.calendar] },
+    // Where all jars stand equally long there is only one way round.
+    ...(isStaggered ? [{ name: 'Calendar', value: calendarWords[trial.calendar] }] : []),
   ];
   if (held.additions.length > 0) {
     // Where the amount moves, the held grams are only the proportion.

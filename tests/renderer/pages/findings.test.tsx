@@ -92,6 +92,7 @@ describe('Findings', () => {
       trial: trial.id,
       heldAt: '2026-05-05T09:00:00Z',
       closedAt: null,
+      isRanked: false,
       samples: 2,
       tasters: 2,
       scores: 3,

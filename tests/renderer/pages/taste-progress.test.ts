@@ -1,11 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { aloneDraftOf, noDraft, placesInOrder } from '#renderer/pages/tasting/alone-draft.ts';
+import { refusedGroups } from '#renderer/pages/tasting/refused-groups.ts';
 import { sheetProgress, sheetRows } from '#renderer/pages/tasting/sheet-progress.ts';
 import { codeFault } from '#renderer/pages/tasting/turn-over.tsx';
 import { missedRemark, saysMissed, withoutMissed } from '#shared/missed-sample.ts';
 import { idOf } from '#tests/renderer/small-kitchen.ts';
 
-const attribute = (name: string) => ({ id: idOf(1), name, low: 0, high: 10, lowWord: null, highWord: null });
+const attribute = (name: string) => ({
+  id: idOf(1),
+  name,
+  kind: 'scale' as const,
+  low: 0,
+  high: 10,
+  lowWord: null,
+  highWord: null,
+});
 const order = (name: string, ...sittings: string[][]) => ({
   taster: idOf(name.length),
   name,
@@ -97,5 +106,17 @@ describe('tasting alone', () => {
     expect(codeFault('999', 1, { '1': '999' }, known)).toContain('999');
     expect(codeFault('274', 2, { '1': '274', '2': '274' }, known)).toContain('two cups');
     expect(codeFault('274', 1, { '1': '274', '2': '613' }, known)).toBeUndefined();
+  });
+});
+
+describe('refusedGroups', () => {
+  it('says one reason of one row once, with how many cells it holds for', () => {
+    const zoe = { row: 3, column: 'taster', code: 'unknown-taster', message: 'Zoe does not taste.' };
+    const groups = refusedGroups([zoe, zoe, { ...zoe, row: 4 }, { ...zoe, column: 'tang', message: 'off' }]);
+    expect(groups.map(({ row, message, cells }) => `${row} ${message} ${cells}`)).toEqual([
+      '3 Zoe does not taste. 2',
+      '4 Zoe does not taste. 1',
+      '3 off 1',
+    ]);
   });
 });

@@ -1,0 +1,25 @@
+import { blindCodes, usableBlindCodes } from '#core/panel/blind-codes.ts';
+import { Failure } from '#shared/failure.ts';
+import { openCupCodes } from '#store/discriminations.ts';
+import type { Kitchen } from '#store/kitchen.ts';
+import { blindCodeUse } from '#store/tastings.ts';
+
+/**
+ * Blind codes that stand on no cup of an open tasting or test, least recently used first.
+ *
+ * @param said names that a code must not look like: jar labels and levels
+ * @throws Failure `refused` when too few are free
+ */
+export function freeCodes(kitchen: Kitchen, wanted: number, seed: number, said: readonly string[] = []): string[] {
+  const { inUse, lastUsed } = blindCodeUse(kitchen.read);
+  const taken = new Set([...inUse, ...openCupCodes(kitchen.read), ...said]);
+  const free = usableBlindCodes.filter((code) => !taken.has(code)).length;
+  if (free < wanted) {
+    throw new Failure(
+      'refused',
+      `Only ${free} blind codes are free; close a tasting that is still open, and try again.`,
+      ['samples'],
+    );
+  }
+  return blindCodes(wanted, { seed, inUse: [...taken], lastUsed });
+}
