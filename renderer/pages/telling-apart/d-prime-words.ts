@@ -26,7 +26,8 @@ export function dPrimeWords(
   return {
     best: dPrime === null ? (isPerfect ? 'too large to tell' : '–') : figure(dPrime),
     interval: dPrimeHigh === null ? `${low} or more` : `${low} to ${figure(dPrimeHigh)}`,
-    luck: p === null ? '–' : p < 0.0001 ? 'less than once in 10,000' : `${(p * 100).toPrecision(2)} times in 100`,
+    luck:
+      p === null ? '–' : p < 0.0001 ? 'less than once in 10,000' : `${Number((p * 100).toPrecision(2))} times in 100`,
     explanation: [
       `d′ (say “d prime”) tells how far apart two drinks taste, measured by how much one taster’s impression of one and the same drink wavers from sip to sip. At 0 there is nothing to taste; a taster is right ${at1} times in 100 where it is 1, and ${at2} times where it is 2.`,
       ...(isPerfect ? ['Every answer was right, so these answers set no upper end: a harder test would.'] : []),

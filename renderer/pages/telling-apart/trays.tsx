@@ -21,7 +21,7 @@ export function Trays({ test }: { readonly test: ValueOf<'discriminations:open'>
       <p role="status" className="figures">
         {answeredWords(test.answered, test.presentations)}
       </p>
-      <p className="small soft">{words.keys}</p>
+      <p className="apart-keys small soft">{words.keys(test.list[0]?.codes.length ?? 2)}</p>
       <ol ref={list} className="apart-trays">
         {test.list.map((tray, place) => (
           <li key={`${tray.taster} ${tray.round}`} data-tray={place}>

@@ -73,7 +73,8 @@ export const words = {
   trial: 'The trial',
   allTests: 'Tests of this trial',
   answers: 'The answers',
-  keys: 'By keyboard: 1 to 3 chooses a cup, Enter goes on to the next tray, Backspace takes an answer back.',
+  keys: (cups: number) =>
+    `By keyboard: 1 to ${cups} chooses a cup, Enter goes on to the next tray, Backspace takes an answer back.`,
   reference: 'Reference',
   takeBack: 'Take back',
   round: (round: number) => `round ${round}`,

@@ -6,9 +6,9 @@ type JudgedLevel = Judged['levels'][number];
 /** A share of redrawn panels, in words that never claim more than redrawing can tell. */
 export function shareWords(share: number): string {
   const percent = Math.round(share * 100);
-  if (share > 0 && percent === 0) return 'fewer than 1 of 100 panels';
-  if (share < 1 && percent === 100) return 'more than 99 of 100 panels';
-  return `${percent} of 100 panels`;
+  if (share > 0 && percent === 0) return 'fewer than 1 of 100';
+  if (share < 1 && percent === 100) return 'more than 99 of 100';
+  return `${percent} of 100`;
 }
 
 /** How right a level is, 0 to 100, with its interval. */
@@ -27,7 +27,7 @@ export function judgementSentence({ levels, winner }: Judged): string | null {
     won.winShare >= 0.95
       ? 'it would almost always come out first'
       : won.winShare >= 0.8
-        ? `it would come out first in ${shareWords(won.winShare)}`
-        : `it would come out first in only ${shareWords(won.winShare)}, so the panel has not settled it`;
+        ? `it would come out first in ${shareWords(won.winShare)} panels`
+        : `it would come out first in only ${shareWords(won.winShare)} panels, so the panel has not settled it`;
   return `“${won.level}” comes closest to what is wanted. If such a panel were drawn again, ${sure}.`;
 }

@@ -41,7 +41,7 @@ function JudgedLevels({ judged }: { readonly judged: Judged }) {
           columns={[
             { head: 'Level', cell: ({ level }) => level },
             { head: 'How right (95 % interval)', cell: rightWords, isFigure: true },
-            { head: 'Comes out first in', cell: ({ winShare }) => shareWords(winShare), isFigure: true },
+            { head: 'First in panels', cell: ({ winShare }) => shareWords(winShare), isFigure: true },
           ]}
         />
         <p className="small soft">

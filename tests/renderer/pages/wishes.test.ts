@@ -42,11 +42,11 @@ describe('wishes', () => {
 describe('the judgement in words', () => {
   it('never claims more than redrawing can tell', () => {
     expect([0, 0.001, 0.5, 0.999, 1].map(shareWords)).toEqual([
-      '0 of 100 panels',
-      'fewer than 1 of 100 panels',
-      '50 of 100 panels',
-      'more than 99 of 100 panels',
-      '100 of 100 panels',
+      '0 of 100',
+      'fewer than 1 of 100',
+      '50 of 100',
+      'more than 99 of 100',
+      '100 of 100',
     ]);
   });
 
