@@ -6,6 +6,11 @@ export function cupsToChoose(method: DiscriminationMethod): number {
   return method === 'triangle' ? 3 : 2;
 }
 
+/** The cups to choose from, without a duo-trio's reference. @example servedCups('A:BA') // 'BA' */
+export function servedCups(cups: string): string {
+  return cups.slice(cups.indexOf(':') + 1);
+}
+
 /**
  * Whether a choice counts as right.
  *
@@ -24,10 +29,10 @@ export function isRight(
   chosen: number,
   expected: 'A' | 'B' | null,
 ): boolean {
-  const [reference, served] = cups.includes(':') ? (cups.split(':') as [string, string]) : [null, cups];
+  const served = servedCups(cups);
   const cup = served[chosen - 1];
   if (cup === undefined) throw new OutOfDomain('chosen', chosen, `1 to ${served.length}`);
   if (method === 'triangle') return [...served].filter((each) => each === cup).length === 1;
-  if (method === 'duo-trio') return cup === reference;
+  if (method === 'duo-trio') return cup === cups[0];
   return cup === (expected ?? 'A');
 }

@@ -5,6 +5,8 @@ export interface DiscriminationCount {
   readonly method: DiscriminationMethod;
   readonly correct: number;
   readonly trials: number;
+  /** How many people gave these answers. */
+  readonly tasters: number;
   readonly expectedByGuessing: number;
   readonly significant: boolean;
   readonly minimumCorrect: number | null;
@@ -33,26 +35,42 @@ const found: Readonly<Record<DiscriminationMethod, string>> = {
   'paired-two-sided': 'chose the same jar',
 };
 
+/** Of whom the finding speaks: of a panel, or of one or two people and nobody else. */
+function towards(tasters: number): string {
+  if (tasters > 2) return 'to this panel';
+  return tasters === 2 ? 'to these two tasters' : 'to this taster';
+}
+
+const beyond: Readonly<Record<number, string>> = {
+  1: ' Whether anybody else would notice, one taster can’t tell.',
+  2: ' Whether anybody else would notice, two tasters can’t tell.',
+};
+
 /**
  * A discrimination test's result in words: the count, what guessing gives, and how often guessing would do as well.
  *
+ * With one or two tasters it speaks of them alone.
  * Leaves out p-values, and never says that two jars are the same: too few right answers may come from too few tasters.
  *
+ * @param count tasters at least 1, trials at least tasters
  * @example discriminationSentence({ method: 'triangle', correct: 9, trials: 12, … }) // '9 of 12 found the odd cup; …'
  */
 export function discriminationSentence(count: DiscriminationCount): string {
-  const { method, correct, trials } = count;
+  const { method, correct, trials, tasters } = count;
   const asked =
     method.startsWith('paired') && count.chosenJar !== null
       ? ` (jar ${count.chosenJar}${count.asked === null ? '' : `: ${count.asked}`})`
       : '';
-  const opening = `${correct} of ${trials} ${found[method]}${asked}; guessing would give about ${count.expectedByGuessing.toFixed(1).replace('.0', '')}`;
+  const counted = tasters < trials ? `${trials} answers` : String(trials);
+  const byLuck = `${count.expectedByGuessing.toFixed(1).replace('.0', '')}${method === 'paired-two-sided' ? ' each' : ''}`;
+  const opening = `${correct} of ${counted} ${found[method]}${asked}; guessing would give about ${byLuck}`;
+  const others = beyond[tasters] ?? '';
   if (count.significant) {
-    return `${opening}. These two jars taste different to this panel: guessing alone would do as well ${onceIn(count.p)}.`;
+    return `${opening}. These two jars taste different ${towards(tasters)}: guessing alone would do as well ${onceIn(count.p)}.${others}`;
   }
   const needed =
     count.minimumCorrect === null
       ? 'more answers would be needed to tell anything'
       : `${count.minimumCorrect} of ${trials} would have been needed`;
-  return `${opening}. That is not enough to say that these two jars taste different (${needed}), nor that they taste alike.`;
+  return `${opening}. That is not enough to say that these two jars taste different (${needed}), nor that they taste alike.${others}`;
 }

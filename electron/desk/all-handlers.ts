@@ -1,6 +1,7 @@
 import type { ComputingName, KitchenName } from '#shared/contract/all-requests.ts';
 import { baseHandlers } from './bases.ts';
 import { courseHandlers } from './course.ts';
+import { discriminationDesignComputers } from './discrimination-design.ts';
 import { discriminationHandlers } from './discriminations.ts';
 import { fermentComputers } from './ferment.ts';
 import { findingHandlers } from './findings.ts';
@@ -8,6 +9,7 @@ import type { Computers, Handlers } from './handler.ts';
 import { jarHandlers } from './jars.ts';
 import { kitchenHandlers } from './kitchen.ts';
 import { panelComputers } from './panel.ts';
+import { panelSightComputers } from './panel-sight.ts';
 import { peopleAndPantryHandlers } from './people-and-pantry.ts';
 import { profileHandlers } from './profiles.ts';
 import { recipeHandlers } from './recipes.ts';
@@ -36,4 +38,9 @@ export const allHandlers: Handlers<KitchenName> = {
 };
 
 /** And every request that only computes. */
-export const allComputers: Computers<ComputingName> = { ...panelComputers, ...fermentComputers };
+export const allComputers: Computers<ComputingName> = {
+  ...panelComputers,
+  ...panelSightComputers,
+  ...discriminationDesignComputers,
+  ...fermentComputers,
+};

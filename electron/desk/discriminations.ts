@@ -1,5 +1,5 @@
-import { blindCodes } from '#core/panel/blind-codes.ts';
-import { cupsToChoose, isRight } from '#core/panel/cups.ts';
+import { blindCodes, usableBlindCodes } from '#core/panel/blind-codes.ts';
+import { cupsToChoose, isRight, servedCups } from '#core/panel/cups.ts';
 import { discriminate } from '#core/panel/discriminate.ts';
 import { presentationOrders } from '#core/panel/presentation-orders.ts';
 import { guessing } from '#core/panel/thurstone.ts';
@@ -20,9 +20,13 @@ import type { Row } from '#store/tables.ts';
 import { blindCodeUse } from '#store/tastings.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { tastingWarnings } from './tasting-warnings.ts';
 
 type Method = InputOf<'discriminations:build'>['method'];
 type Result = NonNullable<ValueOf<'discriminations:open'>['result']>;
+
+/** Three-digit codes run out: one test takes so many at most, and never more than half of those that are free. */
+const mostCodes = 120;
 
 function jarToServe(kitchen: Kitchen, id: string, field: string): Jar {
   const jar = found(findJar(kitchen.read, id), 'jar', field);
@@ -47,8 +51,12 @@ function build(kitchen: Kitchen, input: InputOf<'discriminations:build'>): { dis
   });
   const orders = presentationOrders(input.method, input.tasters.length * input.rounds, input.seed);
   const { inUse, lastUsed } = blindCodeUse(kitchen.read);
-  // The same few codes serve every taster, each set on its own tray; within a tray they differ.
-  const codes = blindCodes(6, { seed: input.seed, inUse: [...inUse, ...openCupCodes(kitchen.read)], lastUsed });
+  // A code for each cup, so that one which strays finds its tray; a large test uses its codes again. On a tray they always differ.
+  const cups = cupsToChoose(input.method);
+  const taken = [...inUse, ...openCupCodes(kitchen.read)];
+  const free = usableBlindCodes.length - new Set(taken).size;
+  const count = Math.min(orders.length * cups, mostCodes, Math.max(6, Math.floor(free / 2)));
+  const codes = blindCodes(count, { seed: input.seed, inUse: taken, lastUsed });
   return kitchen.write({ request: 'discriminations:build', summary: `Set up the test “${input.name}”` }, (writer) => {
     const row = writer.insert('discriminations', {
       trial_id: input.trial ?? null,
@@ -62,14 +70,15 @@ function build(kitchen: Kitchen, input: InputOf<'discriminations:build'>): { dis
       seed: input.seed,
       closed_at: null,
     });
-    orders.forEach((cups, index) => {
-      const count = cupsToChoose(input.method);
+    orders.forEach((order, index) => {
       writer.insert('presentations', {
         discrimination_id: row.id,
         taster_id: input.tasters[index % input.tasters.length] ?? '',
         round: Math.floor(index / input.tasters.length) + 1,
-        cups,
-        codes: JSON.stringify(Array.from({ length: count }, (_, cup) => codes[(index + cup) % codes.length] ?? '')),
+        cups: order,
+        codes: JSON.stringify(
+          Array.from({ length: cups }, (_, cup) => codes[(index * cups + cup) % codes.length] ?? ''),
+        ),
         chosen: null,
       });
     });
@@ -92,23 +101,24 @@ function resultOf(
   const correct = isTwoSided ? Math.max(right, trials - right) : right;
   const { reasons: _, ...judged } = discriminate({ method, correct, trials });
   const expectedByGuessing = trials * guessing(method);
-  const chosenJar = isTwoSided
-    ? right * 2 >= trials
-      ? labels.A
-      : labels.B
-    : expected === null
-      ? null
-      : labels[expected];
+  const tasters = new Set(answered.map(({ taster_id }) => taster_id)).size;
+  const moreChosen = right * 2 === trials ? null : right * 2 > trials ? labels.A : labels.B;
+  const chosenJar = isTwoSided ? moreChosen : expected === null ? null : labels[expected];
   const sentence = discriminationSentence({
     method,
     correct,
     trials,
+    tasters,
     expectedByGuessing,
     ...judged,
     asked: row.asked,
     chosenJar,
   });
-  return { correct, trials, expectedByGuessing, ...judged, sentence };
+  return { correct, trials, tasters, expectedByGuessing, ...judged, sentence };
+}
+
+function warningsFor(kitchen: Kitchen, tasters: readonly string[], jars: readonly string[]): string[] {
+  return [...tastingWarnings(kitchen, tasters, jars).values()].flat();
 }
 
 function open(kitchen: Kitchen, id: string): ValueOf<'discriminations:open'> {
@@ -133,7 +143,13 @@ function open(kitchen: Kitchen, id: string): ValueOf<'discriminations:open'> {
       codes: JSON.parse(codes) as string[],
       chosen,
       cups: isOpen ? null : cups,
+      chosenJar: isOpen || chosen === null ? null : servedCups(cups)[chosen - 1] === 'A' ? jarA.label : jarB.label,
+      isRight:
+        isOpen || chosen === null || summary.method === 'paired-two-sided'
+          ? null
+          : isRight(summary.method, cups, chosen, row.expected as 'A' | 'B' | null),
     })),
+    warnings: isOpen ? warningsFor(kitchen, [...new Set(list.map((each) => each.taster_id))], [jarA.id, jarB.id]) : [],
     result: isOpen ? null : resultOf(row, list, { A: jarA.label, B: jarB.label }),
   };
 }

@@ -1,5 +1,6 @@
 import { analysePanel } from '#core/panel/analyse.ts';
 import { profileWinner } from '#core/panel/profile-winner.ts';
+import { defaultAttributes } from '#shared/default-attributes.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Row } from '#store/tables.ts';
@@ -12,13 +13,44 @@ function wishesOf(kitchen: Kitchen, trial: string): Row<'wishes'>[] {
   return kitchen.read.all<Row<'wishes'>>('SELECT * FROM wishes WHERE trial_id = ? ORDER BY created_at, id', trial);
 }
 
-/** Wishes said after codes had been seen are not wrong, but the reader must know. */
+type Wish = Pick<Row<'wishes'>, 'attribute' | 'goal' | 'low' | 'high' | 'target' | 'importance'>;
+
+function wishText({ attribute, goal, low, high, target, importance }: Wish): string {
+  return JSON.stringify([attribute, goal, low, high, target, importance]);
+}
+
+/** What was wanted of a trial at a moment, read back from the change log. */
+function wishesAt(kitchen: Kitchen, trial: string, moment: string): Row<'wishes'>[] {
+  const changes = kitchen.read.all<{ row_id: string; after: string | null }>(
+    `SELECT c.row_id, c.after FROM changes AS c JOIN steps AS s ON s.id = c.step_id
+     WHERE c.table_name = 'wishes' AND s.at <= ? ORDER BY c.id`,
+    moment,
+  );
+  const rows = new Map(changes.map(({ row_id, after }) => [row_id, after]));
+  return [...rows.values()]
+    .flatMap((text) => (text === null ? [] : [JSON.parse(text) as Row<'wishes'>]))
+    .filter(({ trial_id }) => trial_id === trial);
+}
+
+/** Wishes said, changed or dropped after codes had been seen are not wrong, but the reader must know. */
 function setAfterReveal(kitchen: Kitchen, trial: string, wishes: readonly Row<'wishes'>[]): boolean {
   const first = kitchen.read.one<{ at: string | null }>(
     'SELECT min(closed_at) AS at FROM tastings WHERE trial_id = ?',
     trial,
   )?.at;
-  return first != null && wishes.some(({ created_at }) => created_at > first);
+  if (first == null || wishes.length === 0) return false;
+  const then = wishesAt(kitchen, trial, first).map(wishText).sort();
+  return JSON.stringify(then) !== JSON.stringify(wishes.map(wishText).sort());
+}
+
+/** What can be wished for: the attributes of the trial's tastings, or those a tasting asks for unless told otherwise. */
+function attributesToWish(kitchen: Kitchen, trial: string): { name: string; low: number; high: number }[] {
+  const asked = kitchen.read.all<{ name: string; low: number; high: number }>(
+    `SELECT a.name, min(a.low) AS low, max(a.high) AS high FROM attributes AS a JOIN tastings AS g ON g.id = a.tasting_id
+     WHERE g.trial_id = ? GROUP BY a.name ORDER BY min(a.position), a.name`,
+    trial,
+  );
+  return asked.length > 0 ? asked : defaultAttributes.map(({ name, low, high }) => ({ name, low, high }));
 }
 
 /** `profiles[taster][level][wish]`: each taster's mean. */
@@ -66,16 +98,30 @@ export const profileHandlers: Handlers<
         target,
         importance,
       })),
+      attributes: attributesToWish(kitchen, trial),
+      closedTastings:
+        kitchen.read.one<{ n: number }>(
+          'SELECT count(*) AS n FROM tastings WHERE trial_id = ? AND closed_at IS NOT NULL',
+          trial,
+        )?.n ?? 0,
       setAfterReveal: setAfterReveal(kitchen, trial, wishes),
     };
   },
   'profiles:save'(kitchen, { trial, wishes }) {
     const row = found(kitchen.read.row('trials', trial), 'trial', 'trial');
     const before = wishesOf(kitchen, trial);
+    const wanted = wishes.map((wish) => ({ ...wish, target: wish.target ?? null }));
+    if (JSON.stringify(before.map(wishText).sort()) === JSON.stringify(wanted.map(wishText).sort())) {
+      return { wishes: wishes.length };
+    }
     return kitchen.write({ request: 'profiles:save', summary: `Say what is wanted in “${row.question}”` }, (writer) => {
-      for (const { id } of before) writer.remove('wishes', id);
-      for (const { attribute, goal, low, high, target, importance } of wishes) {
-        writer.insert('wishes', { trial_id: trial, attribute, goal, low, high, target: target ?? null, importance });
+      for (const { id, attribute } of before) {
+        if (!wanted.some((wish) => wish.attribute === attribute)) writer.remove('wishes', id);
+      }
+      for (const wish of wanted) {
+        const standing = before.find(({ attribute }) => attribute === wish.attribute);
+        if (standing === undefined) writer.insert('wishes', { trial_id: trial, ...wish });
+        else if (wishText(standing) !== wishText(wish)) writer.update('wishes', standing.id, wish);
       }
       return { wishes: wishes.length };
     });

@@ -19,9 +19,12 @@ import { ImportPage } from '#renderer/pages/tasting/import-page.tsx';
 import { PourPage } from '#renderer/pages/tasting/pour-page.tsx';
 import { SheetPage } from '#renderer/pages/tasting/sheet-page.tsx';
 import { TastingPage } from '#renderer/pages/tasting/tasting-page.tsx';
+import { ApartTestPage } from '#renderer/pages/telling-apart/apart-test-page.tsx';
+import { TellingApartPage } from '#renderer/pages/telling-apart/telling-apart-page.tsx';
 import { TodayPage } from '#renderer/pages/today/today-page.tsx';
 import { TrialPage } from '#renderer/pages/trial/trial-page.tsx';
 import { TrialsPage } from '#renderer/pages/trials/trials-page.tsx';
+import { WishesPage } from '#renderer/pages/wishes/wishes-page.tsx';
 
 /** Which address shows which page. */
 export function Routes() {
@@ -42,6 +45,9 @@ export function Routes() {
       <Route path="/tastings/:id/sheet/:taster">{({ id, taster }) => <SheetPage id={id} taster={taster} />}</Route>
       <Route path="/sips" component={SipsPage} />
       <Route path="/trials/:id/findings">{({ id }) => <FindingsPage id={id} />}</Route>
+      <Route path="/trials/:id/telling-apart">{({ id }) => <TellingApartPage id={id} />}</Route>
+      <Route path="/trials/:id/wishes">{({ id }) => <WishesPage id={id} />}</Route>
+      <Route path="/telling-apart/:id">{({ id }) => <ApartTestPage id={id} />}</Route>
       <Route path="/jars/:id">{({ id }) => <JarPage id={id} />}</Route>
       <Route path="/trials/:id/promote">{({ id }) => <PromotePage id={id} />}</Route>
       <Route path="/house-recipes" component={HouseRecipesPage} />

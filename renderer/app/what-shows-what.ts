@@ -14,13 +14,17 @@ const tastingViews = [
   'trials:list',
   'trials:open',
   'tasters:list',
+  'profiles:open',
+  'profiles:judge',
+  'panel:experience',
 ] as const;
+const apartViews = ['discriminations:open', 'discriminations:pour'] as const;
 const draftViews = ['recipes:preview'] as const;
 const recipeViews = ['recipes:list', 'recipes:open', 'recipes:scale'] as const;
 
 const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   kitchens: [],
-  tasters: [...tastingViews],
+  tasters: [...tastingViews, ...apartViews],
   ingredients: [
     ...draftViews,
     'recipes:open',
@@ -30,13 +34,14 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
     'sheets:ofTrial',
     'tastings:open',
     'tastings:warn',
+    ...apartViews,
   ],
   stocks: ['pantry:list'],
   cultures: ['cultures:list', 'bases:list', 'bases:open'],
   bases: [...draftViews, 'recipes:open', 'bases:list', 'bases:open', 'trials:open', 'sheets:ofTrial'],
   trials: [...draftViews, ...trialViews, 'findings:read', 'recipes:open'],
   levels: [...draftViews, ...trialViews, 'findings:read', 'recipes:open'],
-  jars: [...draftViews, ...trialViews, 'tastings:open', 'tastings:pour', 'findings:read'],
+  jars: [...draftViews, ...trialViews, 'tastings:open', 'tastings:pour', 'findings:read', ...apartViews],
   readings: ['jars:open', 'course:read'],
   sightings: ['jars:open'],
   sips: [...draftViews, 'jars:open', 'sips:byTrial'],
@@ -48,7 +53,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   remarks: tastingViews,
   wishes: ['profiles:open', 'profiles:judge'],
   set_asides: ['findings:read', 'profiles:judge', 'panel:experience'],
-  discriminations: ['discriminations:list', 'discriminations:open', 'discriminations:pour'],
+  discriminations: ['discriminations:list', ...apartViews],
   presentations: ['discriminations:list', 'discriminations:open'],
   house_recipes: recipeViews,
   recipe_versions: recipeViews,

@@ -6,6 +6,7 @@ import { findingRequests } from './findings.ts';
 import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
 import { panelRequests } from './panel.ts';
+import { panelSightRequests } from './panel-sight.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
 import { profileRequests } from './profiles.ts';
 import { recipeRequests } from './recipes.ts';
@@ -26,6 +27,7 @@ export const allRequests = {
   ...profileRequests,
   ...findingRequests,
   ...panelRequests,
+  ...panelSightRequests,
   ...fermentRequests,
   ...recipeRequests,
 } as const;

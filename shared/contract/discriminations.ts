@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { count, id, moment, name, seed } from './fields.ts';
-import { reads, writes } from './request.ts';
+import { reason } from './reason.ts';
+import { computes, reads, writes } from './request.ts';
 
 // Telling two jars apart: triangle, duo-trio and paired tests, from set-up to result.
 
@@ -23,17 +24,23 @@ const presentation = z.strictObject({
   taster: id,
   tasterName: z.string(),
   round: z.int(),
-  /** The cups' codes in the order of serving; a duo-trio's first cup is the open reference. */
+  /** The codes of the cups to choose from, in the order of serving; a duo-trio's reference comes before them and has none. */
   codes: z.array(z.string()),
   /** The place of the chosen cup, from 1 (a reference is not counted). */
   chosen: z.int().nullable(),
-  /** Which jar is in which cup; null while the test is open. */
+  /** Which jar is in which cup; null while the test is open, as is all below. */
   cups: z.string().nullable(),
+  /** The label of the jar in the chosen cup. */
+  chosenJar: z.string().nullable(),
+  /** Whether the choice counts as right; null also where no jar was expected. */
+  isRight: z.boolean().nullable(),
 });
 
 export const discriminationResult = z.strictObject({
   correct: z.int(),
   trials: z.int(),
+  /** How many people gave these answers. */
+  tasters: z.int(),
   expectedByGuessing: z.number(),
   p: z.number().nullable(),
   minimumCorrect: z.int().nullable(),
@@ -45,6 +52,26 @@ export const discriminationResult = z.strictObject({
 });
 
 export const discriminationRequests = {
+  /** What so many answers can show, before a cup is poured. `dPrime` is the difference that `trialsNeeded` is told for. */
+  'panel:discriminationDesign': computes(
+    z.strictObject({
+      method,
+      trials: count(1, 5000),
+      dPrime: z.number().min(0.1).max(10).default(1.5),
+      alpha: z.number().min(1e-9).lt(1).default(0.05),
+      power: z.number().gt(0).lt(1).default(0.8),
+    }),
+    z.strictObject({
+      minimumCorrect: z.int().nullable(),
+      expectedByGuessing: z.number(),
+      /** The fewest answers of which all right would be more than luck. */
+      fewestTrials: z.int(),
+      /** For a slight, a clear and a large difference: the chance of a right answer, and of finding the difference. */
+      chances: z.array(z.strictObject({ dPrime: z.number(), right: z.number(), power: z.number() })),
+      trialsNeeded: z.int().nullable(),
+      reasons: z.array(reason),
+    }),
+  ),
   /** Sets a test up: one round for each taster and repeat, presentation orders balanced and drawn by the seed. */
   'discriminations:build': writes(
     z
@@ -79,6 +106,8 @@ export const discriminationRequests = {
       jarA: z.strictObject({ id, label: z.string(), level: z.string() }).nullable(),
       jarB: z.strictObject({ id, label: z.string(), level: z.string() }).nullable(),
       list: z.array(presentation),
+      /** Whom to ask before serving; they name an ingredient, never a cup. */
+      warnings: z.array(z.string()),
       result: discriminationResult.nullable(),
     }),
   ),

@@ -38,6 +38,9 @@ export const profileRequests = {
           importance: z.number(),
         }),
       ),
+      /** What can be wished for, with the ends of its scale. */
+      attributes: z.array(z.strictObject({ name: z.string(), low: z.number(), high: z.number() })),
+      closedTastings: z.int(),
       setAfterReveal: z.boolean(),
     }),
   ),

@@ -132,6 +132,79 @@ describe('a discrimination test', () => {
     expect(result?.sentence).toContain('jar B');
   });
 
+  it('gives every cup of a small test a code of its own', async () => {
+    const test = await temporaryDesk();
+    const { discrimination } = await builtTest(test, 'triangle');
+    const { list } = await test.ask('discriminations:open', { discrimination });
+    expect(new Set(list.flatMap(({ codes }) => codes)).size).toBe(36);
+  });
+
+  it('tells nothing while it is open, and afterwards which jar was chosen and whether that was right', async () => {
+    const test = await temporaryDesk();
+    const { discrimination, tasters } = await builtTest(test, 'paired', 3);
+    for (const taster of tasters) {
+      await test.ask('discriminations:answer', { discrimination, taster, round: 1, chosen: 1 });
+    }
+    const open = await test.ask('discriminations:open', { discrimination });
+    expect(open).toMatchObject({ jarA: null, jarB: null, expected: null, result: null });
+    for (const tray of open.list) expect(tray).toMatchObject({ cups: null, chosenJar: null, isRight: null });
+    await test.ask('discriminations:close', { discrimination });
+    const closed = await test.ask('discriminations:open', { discrimination });
+    for (const { cups, chosenJar, isRight } of closed.list) {
+      expect(chosenJar).toBe(cups?.[0]);
+      expect(isRight).toBe(cups?.[0] === 'B');
+    }
+  });
+
+  it('with one taster speaks of that taster alone, and keeps what was taken back out of the count', async () => {
+    const test = await temporaryDesk();
+    const { jars, tasters, trial } = await preparedTrial(test, 1);
+    const [a = '', b = ''] = jars.map(({ id }) => id);
+    const taster = tasters[0] ?? '';
+    const { discrimination } = await test.ask('discriminations:build', {
+      trial,
+      name: 'Alone',
+      method: 'paired',
+      asked: 'tangier',
+      jarA: a,
+      jarB: b,
+      expected: 'B',
+      tasters,
+      rounds: 6,
+    });
+    const { list } = await test.ask('discriminations:pour', { discrimination });
+    for (const { round, cups } of list) {
+      await test.ask('discriminations:answer', { discrimination, taster, round, chosen: cups.indexOf('B') + 1 });
+    }
+    await test.ask('discriminations:answer', { discrimination, taster, round: 6, chosen: null });
+    await test.ask('discriminations:close', { discrimination });
+    const { result } = await test.ask('discriminations:open', { discrimination });
+    // ISO 5495: five answers of five are significant at 5 % in a one-sided paired test.
+    expect(result).toMatchObject({ correct: 5, trials: 5, tasters: 1, minimumCorrect: 5, significant: true });
+    expect(result?.sentence).toBe(
+      '5 of 5 answers chose as expected (jar B: tangier); guessing would give about 2.5. These two jars taste different to this taster: guessing alone would do as well about once in 32 times. Whether anybody else would notice, one taster can’t tell.',
+    );
+  });
+
+  it('warns whoever serves while it is open: alcohol, for a taster who avoids it', async () => {
+    const test = await temporaryDesk();
+    const { jars } = await preparedTrial(test);
+    const { taster } = await test.ask('tasters:save', { name: 'Careful', avoidsAlcohol: true });
+    const [a = '', b = ''] = jars.map(({ id }) => id);
+    const { discrimination } = await test.ask('discriminations:build', {
+      name: 'T',
+      method: 'triangle',
+      jarA: a,
+      jarB: b,
+      tasters: [taster],
+    });
+    expect((await test.ask('discriminations:open', { discrimination })).warnings).toEqual([
+      expect.stringContaining('Careful avoids alcohol'),
+    ]);
+    await test.ask('discriminations:close', { discrimination });
+    expect((await test.ask('discriminations:open', { discrimination })).warnings).toEqual([]);
+  });
+
   it('refuses jars that can’t be served, the same jar twice, and an expectation where none belongs', async () => {
     const test = await temporaryDesk();
     const { jars, tasters } = await preparedTrial(test);

@@ -31,6 +31,56 @@ describe('a profile of what is wanted', () => {
     expect((await ask('profiles:open', { trial })).wishes).toEqual([]);
   });
 
+  it('tells wishes that stood before the codes were seen from those changed, dropped or said afterwards', async () => {
+    const { ask, clock } = await temporaryDesk();
+    await ask('kitchen:sample', {});
+    // The stall's tasting of the sample is still open.
+    const trial = (await ask('trials:list', {})).trials.find(({ factor }) => factor === 'formula')?.id ?? '';
+    const tasting = (await ask('tastings:list', {})).tastings.find((each) => each.trial === trial)?.id ?? '';
+    const tang = { attribute: 'tang', goal: 'more' as const, low: 2, high: 8 };
+    const fizz = { attribute: 'fizz', goal: 'less' as const, low: 2, high: 8 };
+    const late = async () => (await ask('profiles:open', { trial })).setAfterReveal;
+    await ask('profiles:save', { trial, wishes: [tang, fizz] });
+    clock.move(1);
+    await ask('tastings:close', { tasting });
+    expect(await late()).toBe(false);
+    clock.move(1);
+    await ask('profiles:save', { trial, wishes: [fizz, tang] });
+    expect(await late()).toBe(false);
+    await ask('profiles:save', { trial, wishes: [tang] });
+    expect(await late()).toBe(true);
+    await ask('undo:last', {});
+    expect(await late()).toBe(false);
+    await ask('profiles:save', { trial, wishes: [{ ...tang, high: 9 }, fizz] });
+    expect(await late()).toBe(true);
+    // Back to what it was: the same wishes as before, whenever they were written.
+    await ask('profiles:save', { trial, wishes: [tang, fizz] });
+    expect(await late()).toBe(false);
+    expect((await ask('profiles:judge', { trial, draws: 100 })).setAfterReveal).toBe(false);
+  });
+
+  it('offers the attributes of the trial’s tastings, and the usual ones before there is any', async () => {
+    const { ask } = await temporaryDesk();
+    await ask('kitchen:sample', {});
+    const trials = (await ask('trials:list', {})).trials;
+    const of = (factor: string) => trials.find((trial) => trial.factor === factor)?.id ?? '';
+    const usual = await ask('profiles:open', { trial: of('state') });
+    expect(usual).toMatchObject({ closedTastings: 0, wishes: [] });
+    expect(usual.attributes).toContainEqual({ name: 'liking', low: 1, high: 9 });
+    await ask('tastings:build', {
+      trial: of('days'),
+      name: 'Another',
+      samples: [{ jar: (await ask('trials:open', { trial: of('days') })).jarsWhole[0]?.id ?? '' }],
+      tasters: [(await ask('tasters:list', {})).tasters[0]?.id ?? ''],
+      attributes: [{ name: 'smoke', low: 0, high: 5 }],
+    });
+    expect((await ask('profiles:open', { trial: of('days') })).attributes).toContainEqual({
+      name: 'smoke',
+      low: 0,
+      high: 5,
+    });
+  });
+
   it('refuses ends out of order, a target outside them, and an attribute twice', async () => {
     const { ask, fail } = await temporaryDesk();
     await ask('kitchen:sample', {});

@@ -1,0 +1,31 @@
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { dPrimeWords } from './d-prime-words.ts';
+import type { Method } from './words.ts';
+
+type Result = NonNullable<ValueOf<'discriminations:open'>['result']>;
+
+/** d′ and its interval, and what they mean. */
+export function DPrimeDetails({ result, method }: { readonly result: Result; readonly method: Method }) {
+  const { best, interval, luck, explanation } = dPrimeWords(result, method);
+  return (
+    <div className="subsection">
+      <DataTable
+        caption="The size of the difference"
+        rows={[
+          { name: 'Best guess of d′', value: best },
+          { name: '95 % interval', value: interval },
+          { name: 'Guessing would do as well', value: luck },
+        ]}
+        rowKey={({ name }) => name}
+        columns={[
+          { head: 'Figure', cell: ({ name }) => name },
+          { head: 'Value', cell: ({ value }) => value },
+        ]}
+      />
+      {explanation.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </div>
+  );
+}

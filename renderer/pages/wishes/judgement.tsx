@@ -1,0 +1,81 @@
+import { Button } from '#renderer/parts/button/button.tsx';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { judgementSentence, rightWords, shareWords } from './judgement-words.ts';
+import { useJudgement } from './use-judgement.ts';
+import { words } from './words.ts';
+
+type Judged = ValueOf<'profiles:judge'>;
+
+/** Each level with a bar for how often it would come out first. */
+function LevelBars({ levels, winner }: Judged) {
+  return (
+    <ul className="wish-bars" aria-label={words.closest}>
+      {levels.map((each) => (
+        <li key={each.level} className={each.level === winner ? 'is-closest' : undefined}>
+          <span className="wish-bar-name">{each.level}</span>
+          <span className="wish-bar" aria-hidden="true">
+            <span style={{ '--share': each.winShare }} />
+          </span>
+          <span className="wish-bar-words figures">first in {shareWords(each.winShare)}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function JudgedLevels({ judged }: { readonly judged: Judged }) {
+  if (judged.needs !== null) return <p className="soft">{judged.needs}</p>;
+  const sentence = judgementSentence(judged);
+  if (sentence === null) return <p>{words.noneFits}</p>;
+  return (
+    <>
+      <p className="wish-sentence">{sentence}</p>
+      <LevelBars {...judged} />
+      <details className="wish-part">
+        <summary>{words.table}</summary>
+        <DataTable
+          caption={words.closest}
+          rows={judged.levels}
+          rowKey={({ level }) => level}
+          columns={[
+            { head: 'Level', cell: ({ level }) => level },
+            { head: 'How right (95 % interval)', cell: rightWords, isFigure: true },
+            { head: 'First in panels', cell: ({ winShare }) => shareWords(winShare), isFigure: true },
+          ]}
+        />
+        <p className="small soft">
+          How right: 0 will not do, 100 meets every wish fully; one wish that is not met at all spoils the whole. The
+          panel is drawn again taster by taster, 5,000 times. It tells nothing about doubt in the jars themselves.
+        </p>
+      </details>
+    </>
+  );
+}
+
+/** Which level comes closest to the wishes, once something was tasted and revealed. */
+export function Judgement({ trial, isReady }: { readonly trial: string; readonly isReady: boolean }) {
+  const judgement = useJudgement(trial, isReady);
+  if (!isReady) return null;
+  if (judgement.wasStopped) {
+    return (
+      <div className="button-row">
+        <p>{words.stopped}</p>
+        <Button onClick={judgement.again}>{words.judgeAgain}</Button>
+      </div>
+    );
+  }
+  return (
+    <>
+      {judgement.isUnderWay ? (
+        <div className="wish-under-way answer-pending">
+          <p role="status">{words.judging}</p>
+          <progress value={judgement.done} max={1} aria-label={words.judging} />
+          <Button onClick={judgement.stop}>{words.stop}</Button>
+        </div>
+      ) : null}
+      {judgement.failure === null ? null : <p role="alert">{judgement.failure.message}</p>}
+      {judgement.value === undefined ? null : <JudgedLevels judged={judgement.value} />}
+    </>
+  );
+}
