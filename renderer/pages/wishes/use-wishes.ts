@@ -1,40 +1,35 @@
 import { useRef } from 'react';
+import { ask } from '#renderer/app/ask.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import type { Failure } from '#shared/failure.ts';
 import { type Wish, withWish } from './wish.ts';
-
-export interface WishKeeper {
-  /** Keeps one attribute's wish; null takes it out. */
-  keep(attribute: string, wish: Wish | null, told: KeepTold): void;
-}
 
 export interface KeepTold {
   readonly onKept: () => void;
   readonly onRefused: (failure: Failure) => void;
 }
 
-/** Keeps wishes one at a time. Two changes in a breath build on each other, not on what was read before both. */
-export function useWishes(trial: string, stored: readonly Wish[]): WishKeeper {
+export interface WishKeeper {
+  /** Changes one attribute's wish as it stands by then; null takes it out. */
+  keep(attribute: string, change: (now: Wish | null) => Wish | null, told: KeepTold): void;
+}
+
+/** Keeps wishes one after the other. Each change begins from what is stored by then: two in a breath, or from two windows, both stay. */
+export function useWishes(trial: string): WishKeeper {
   const save = useRequest('profiles:save', { showsFailure: true });
-  const latest = useRef<readonly Wish[]>(stored);
-  const underWay = useRef(0);
-  if (underWay.current === 0) latest.current = stored;
+  const queue = useRef<Promise<void>>(Promise.resolve());
+
+  async function keepNow(attribute: string, change: (now: Wish | null) => Wish | null): Promise<void> {
+    const { wishes } = await ask('profiles:open', { trial });
+    const now = wishes.find((wish) => wish.attribute === attribute) ?? null;
+    const wanted = withWish(wishes, attribute, change(now));
+    const input = wanted.map(({ target, ...rest }) => (target === null ? rest : { ...rest, target }));
+    await save.mutateAsync({ trial, wishes: input });
+  }
+
   return {
-    keep(attribute, wish, { onKept, onRefused }) {
-      const before = latest.current;
-      const wishes = withWish(before, attribute, wish);
-      latest.current = wishes;
-      underWay.current += 1;
-      const input = wishes.map(({ target, ...rest }) => (target === null ? rest : { ...rest, target }));
-      save
-        .mutateAsync({ trial, wishes: input })
-        .then(onKept, (failure: Failure) => {
-          latest.current = before;
-          onRefused(failure);
-        })
-        .finally(() => {
-          underWay.current -= 1;
-        });
+    keep(attribute, change, { onKept, onRefused }) {
+      queue.current = queue.current.then(() => keepNow(attribute, change)).then(onKept, onRefused);
     },
   };
 }

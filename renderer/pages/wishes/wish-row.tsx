@@ -28,16 +28,21 @@ function readTyped(wish: Wish, typed: Typed): Wish | End {
   return { ...wish, ...read };
 }
 
+/** What was typed since: a field that was written on while its older text was being kept stays as it is. */
+function withoutSent(typed: Typed, sent: Typed): Typed {
+  return Object.fromEntries(Object.entries(typed).filter(([end, text]) => sent[end as End] !== text));
+}
+
 /** One attribute: what is wanted, between which ends, and how much it counts. Kept when a field is left. */
 export function WishRow({ place, keeper }: { readonly place: WishPlace; readonly keeper: WishKeeper }) {
   const { attribute, wish } = place;
   const [typed, setTyped] = useState<Typed>({});
   const [fault, setFault] = useState<Fault | null>(null);
 
-  function keep(wanted: Wish | null): void {
+  function keep(change: (now: Wish | null) => Wish | null, sent: Typed = {}): void {
     setFault(null);
-    keeper.keep(attribute.name, wanted, {
-      onKept: () => setTyped({}),
+    keeper.keep(attribute.name, change, {
+      onKept: () => setTyped((all) => withoutSent(all, sent)),
       onRefused({ message, path }) {
         const end = path?.[2];
         const isEnd = end === 'low' || end === 'target' || end === 'high';
@@ -51,7 +56,10 @@ export function WishRow({ place, keeper }: { readonly place: WishPlace; readonly
     if (wish === null || Object.keys(typed).length === 0) return;
     const wanted = readTyped(wish, typed);
     if (typeof wanted === 'string') setFault({ end: wanted, words: words.notANumber });
-    else keep(wanted);
+    else {
+      const { low, target, high } = wanted;
+      keep((now) => (now === null ? wanted : { ...now, low, target, high }), typed);
+    }
   }
 
   const name = capital(attribute.name);
@@ -69,7 +77,8 @@ export function WishRow({ place, keeper }: { readonly place: WishPlace; readonly
         value={wish?.goal ?? 'none'}
         onChange={({ target }) => {
           setTyped({});
-          keep(target.value === 'none' ? null : wishFor(attribute, target.value as Goal, wish));
+          const goal = target.value;
+          keep((now) => (goal === 'none' ? null : wishFor(attribute, goal as Goal, now)));
         }}
       >
         {Object.entries(words.goals).map(([goal, said]) => (
@@ -106,7 +115,10 @@ export function WishRow({ place, keeper }: { readonly place: WishPlace; readonly
             className="wish-counts"
             aria-label={words.importance(name)}
             value={wish.importance}
-            onChange={({ target }) => keep({ ...wish, importance: Number(target.value) })}
+            onChange={({ target }) => {
+              const importance = Number(target.value);
+              keep((now) => ({ ...(now ?? wish), importance }));
+            }}
           >
             {known ? null : <option value={wish.importance}>{words.countsOther(wish.importance)}</option>}
             {words.counts.map(([times, said]) => (

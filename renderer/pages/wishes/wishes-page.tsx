@@ -18,7 +18,7 @@ interface WishesProps {
 }
 
 function Wishes({ trial, profile }: WishesProps) {
-  const keeper = useWishes(trial.id, profile.wishes);
+  const keeper = useWishes(trial.id);
   const isTasted = profile.closedTastings > 0;
   const hasWishes = profile.wishes.length > 0;
   return (
