@@ -3,8 +3,9 @@ import { profileWinner } from '#core/panel/profile-winner.ts';
 import { defaultAttributes } from '#shared/default-attributes.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
+import { countedScores } from '#store/set-asides.ts';
 import type { Row } from '#store/tables.ts';
-import { type NamedScore, revealedScores, scalesOfTrial } from '#store/tastings.ts';
+import { type NamedScore, scalesOfTrial } from '#store/tastings.ts';
 import { levelsOfTrial } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
@@ -68,21 +69,6 @@ function tasterProfiles(scores: readonly NamedScore[], levels: readonly string[]
   );
 }
 
-/** Tasters set aside in a trial, with the reason. */
-export function setAsidesOf(kitchen: Kitchen, trial: string): { taster: string; name: string; reason: string }[] {
-  return kitchen.read.all(
-    `SELECT s.taster_id AS taster, t.name, s.reason FROM set_asides AS s JOIN tasters AS t ON t.id = s.taster_id
-     WHERE s.trial_id = ? ORDER BY t.name`,
-    trial,
-  );
-}
-
-/** The scores of a trial's closed tastings without those of tasters who were set aside. */
-export function countedScores(kitchen: Kitchen, trial: string): NamedScore[] {
-  const aside = new Set(setAsidesOf(kitchen, trial).map(({ name }) => name));
-  return revealedScores(kitchen.read, trial).filter(({ taster }) => !aside.has(taster));
-}
-
 export const profileHandlers: Handlers<
   'profiles:open' | 'profiles:save' | 'profiles:judge' | 'tasters:setAside' | 'tasters:bringBack' | 'panel:experience'
 > = {
@@ -132,7 +118,7 @@ export const profileHandlers: Handlers<
     const levels = levelsOfTrial(kitchen.read, trial).map(({ name }) => name);
     const attributes = wishes.map(({ attribute }) => attribute);
     const late = setAfterReveal(kitchen, trial, wishes);
-    const profiles = tasterProfiles(countedScores(kitchen, trial), levels, attributes);
+    const profiles = tasterProfiles(countedScores(kitchen.read, trial), levels, attributes);
     const nothing = (needs: string) => ({ levels: [], winner: null, setAfterReveal: late, needs });
     if (wishes.length === 0) return nothing('Say what is wanted first: more, less, or a target for each attribute.');
     if (profiles.length < 2) return nothing('A second taster’s scores are needed to draw the panel again.');
@@ -201,7 +187,8 @@ export const profileHandlers: Handlers<
     let freedom = 0;
     for (const { id } of trials) {
       const scales = scalesOfTrial(kitchen.read, id);
-      for (const { attribute, test, variances } of analysePanel({ scores: countedScores(kitchen, id) }).attributes) {
+      for (const { attribute, test, variances } of analysePanel({ scores: countedScores(kitchen.read, id) })
+        .attributes) {
         const [low, high] = scales[attribute] ?? [0, 10];
         if (test === null || variances.error === null) continue;
         // On a scale of another length an error counts in proportion.

@@ -1,7 +1,7 @@
 import { sipsOfJar } from '#store/jars.ts';
 import type { Reader } from '#store/reader.ts';
 import type { Version } from '#store/recipes.ts';
-import { revealedScores } from '#store/tastings.ts';
+import { countedScores } from '#store/set-asides.ts';
 
 type Target = Version['target'];
 
@@ -24,7 +24,7 @@ function grouped<Item>(items: readonly Item[], keyOf: (item: Item) => string): M
 
 /** What the panel found at this level: mean of the tasters' means, and how far the tasters lie apart. */
 export function panelTarget(read: Reader, trial: string, level: string): Target {
-  const scores = revealedScores(read, trial).filter(({ sample }) => sample === level);
+  const scores = countedScores(read, trial).filter(({ sample }) => sample === level);
   return [...grouped(scores, ({ attribute }) => attribute)].map(([attribute, own]) => {
     const byTaster = [...grouped(own, ({ taster }) => taster).values()].map((each) =>
       mean(each.map(({ score }) => score)),

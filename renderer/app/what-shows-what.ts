@@ -52,7 +52,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   scores: [...tastingViews, ...draftViews],
   remarks: tastingViews,
   wishes: ['profiles:open', 'profiles:judge'],
-  set_asides: ['findings:read', 'profiles:judge', 'panel:experience'],
+  set_asides: ['findings:read', 'recipes:preview', 'profiles:judge', 'panel:experience'],
   discriminations: ['discriminations:list', ...apartViews],
   presentations: ['discriminations:list', 'discriminations:open'],
   house_recipes: recipeViews,

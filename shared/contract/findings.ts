@@ -50,6 +50,12 @@ export const findingRequests = {
       /** The attribute that is liking; null when nobody scored it. */
       liking: z.string().nullable(),
       analysis: panelAnalysis.nullable(),
+      /** How each taster is doing, in words; `setAside` is the reason where their scores are not counted. */
+      tasters: z.array(
+        z.strictObject({ id, name: z.string(), words: z.array(z.string()), setAside: z.string().nullable() }),
+      ),
+      /** The headline with everybody counted; null when nobody is set aside. */
+      withEverybody: z.string().nullable(),
       headline: headline.nullable(),
       sentences: z.array(sentence),
     }),

@@ -112,7 +112,12 @@ describe('a taster set aside', () => {
     await ask('tasters:setAside', { trial, taster, reason: 'had a heavy cold' });
     await ask('profiles:save', { trial, wishes: [{ attribute: 'liking', goal: 'more', low: 1, high: 9 }] });
     const without = await ask('profiles:judge', { trial, draws: 200 });
+    const findings = await ask('findings:read', { trial });
+    expect(findings.tasters.find(({ id }) => id === taster)?.setAside).toBe('had a heavy cold');
+    expect(findings.withEverybody).toMatch(/liked best/);
+    expect(findings.scores.some(({ taster: name }) => name === tasters[0]?.name)).toBe(false);
     await ask('tasters:bringBack', { trial, taster });
+    expect((await ask('findings:read', { trial })).withEverybody).toBeNull();
     const withAll = await ask('profiles:judge', { trial, draws: 200 });
     expect(without.levels.map(({ desirability }) => desirability)).not.toEqual(
       withAll.levels.map(({ desirability }) => desirability),

@@ -150,6 +150,8 @@ export const findings: ValueOf<'findings:read'> = {
     small: [],
     winner: null,
   },
+  tasters: [],
+  withEverybody: null,
   sentences: [
     {
       attribute: 'tang',

@@ -10,6 +10,7 @@ import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { FigureDetails } from './figure-details.tsx';
 import { Headline } from './headline.tsx';
+import { TastersForm } from './tasters-form.tsx';
 import { axisWords, words } from './words.ts';
 
 type Findings = ValueOf<'findings:read'>;
@@ -70,6 +71,7 @@ export function PanelFindings({ trial, findings, sips }: PanelFindingsProps) {
         {charts.filter(({ attribute }) => attribute === findings.liking).map(drawn)}
         <div className="charts">{charts.filter(({ attribute }) => attribute !== findings.liking).map(drawn)}</div>
       </section>
+      {findings.tasters.length === 0 ? null : <TastersForm trial={trial.id} findings={findings} />}
       {findings.analysis === null ? null : <FigureDetails findings={findings} order={order} />}
     </>
   );

@@ -30,6 +30,20 @@ export const words = {
   testsNote:
     'F: how much further the levels lie apart than luck alone would set them. Chance: how often luck alone would give at least this F; adjusted: with the number of attributes allowed for (Holm). A large chance says that this panel could not tell, not that the jars are alike.',
   level: 'Level',
+  tasters: 'The tasters',
+  tastersMore: 'How each taster is doing',
+  setAside: 'Set aside',
+  setAsideWho: (name: string) => `Set ${name} aside`,
+  isAside: (name: string) => `${name} is set aside; the finding says so.`,
+  whyAside: (name: string) => `Why should ${name} not count in this trial?`,
+  whyAsideHint: 'A reason of the day, such as a cold. A taste that differs is none.',
+  keep: 'Keep counting',
+  count: 'Count again',
+  countWho: (name: string) => `Count ${name} again`,
+  countsAgain: (name: string) => `${name} counts again.`,
+  asideBecause: (reason: string) => `Not counted here: ${reason}.`,
+  withEverybody: (sentence: string) =>
+    `Somebody is set aside, so the finding above leaves them out. With everybody counted: ${sentence}`,
 } as const;
 
 /** What the horizontal axis of a factor chart measures. */

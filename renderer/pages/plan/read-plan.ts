@@ -1,5 +1,5 @@
 import { totalMass_g } from '#core/trial/formula.ts';
-import type { HeldInput, LevelInput, PlanInput } from '#core/trial/plan-input.ts';
+import type { HeldInput, PlanInput } from '#core/trial/plan-input.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { momentOf } from './local-moment.ts';
@@ -69,11 +69,6 @@ function readHeld(draft: PlanDraft, sayings: Sayings): HeldInput {
   };
 }
 
-/** In a fruit trial what is held goes into every jar beside its fruit. */
-function withHeld(level: LevelInput, held: HeldInput): LevelInput {
-  return level.additions === undefined ? level : { ...level, additions: [...level.additions, ...held.additions] };
-}
-
 function availableOf(draft: PlanDraft, base: Base | null, sayings: Sayings): number {
   const at = 'baseAvailable_mL';
   if (base !== null) {
@@ -108,7 +103,7 @@ export function readPlan(draft: PlanDraft, bases: readonly Base[], measures: Mea
   const plan: PlanInput = {
     question,
     factor: draft.factor,
-    levels: levels.map(({ level }) => (draft.factor === 'fruit' ? withHeld(level, held) : level)),
+    levels: levels.map(({ level }) => level),
     control: levels[control]?.level.name ?? '',
     held,
     replicates: draft.replicates,

@@ -6,6 +6,7 @@ import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
 import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
+import { TrialMore } from '#renderer/parts/trial-more/trial-more.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { HeldFacts } from './held-facts.tsx';
 import { JarTable } from './jar-table.tsx';
@@ -34,6 +35,7 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
           <ButtonLink to={`/trials/${trial.id}/again`}>{words.again}</ButtonLink>
         </div>
       </section>
+      <TrialMore trial={trial.id} factor={trial.factor} />
     </>
   );
 }
