@@ -1,5 +1,18 @@
-import { closeSync, existsSync, mkdirSync, openSync, readSync, statSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import {
+  accessSync,
+  chmodSync,
+  closeSync,
+  constants,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  openSync,
+  readSync,
+  statSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
 import { Failure } from '#shared/failure.ts';
 import { beginning } from './change-log.ts';
 import { type Kitchen, kitchenOf } from './kitchen.ts';
@@ -59,7 +72,31 @@ function refuseForeign(header: Header, newest: number): void {
 
 /** As the owner marked it: a file without any write bit is only read, even by an administrator. */
 function isWriteProtected(path: string): boolean {
-  return (statSync(path).mode & 0o222) === 0;
+  if ((statSync(path).mode & 0o222) === 0) return true;
+  try {
+    accessSync(path, constants.W_OK);
+    return false;
+  } catch {
+    return true;
+  }
+}
+
+/**
+ * Connects to a kitchen that is only read. SQLite wants to put side files beside it, even to read; where the folder does not
+ * let it, a copy is read.
+ */
+function connectToRead(file: string, patience_ms: number): Sqlite {
+  try {
+    return connect(file, true, patience_ms);
+  } catch (error) {
+    const failure = sqliteFailure(error);
+    if (!(failure instanceof Failure) || !['store-missing', 'store-read-only'].includes(failure.code)) throw error;
+    const copy = join(mkdtempSync(join(tmpdir(), 'sidejar-read-')), 'kitchen.sidejar');
+    copyFileSync(file, copy);
+    if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${copy}-wal`);
+    chmodSync(copy, 0o600);
+    return connect(copy, true, patience_ms);
+  }
 }
 
 function connect(file: string, readOnly: boolean, patience_ms: number): Sqlite {
@@ -69,7 +106,7 @@ function connect(file: string, readOnly: boolean, patience_ms: number): Sqlite {
     db.pragma('trusted_schema = OFF');
     db.pragma('foreign_keys = ON');
     db.pragma('synchronous = FULL');
-    db.pragma('schema_version', { simple: true });
+    db.prepare('SELECT count(*) FROM sqlite_schema').get();
     return db;
   } catch (error) {
     db.close();
@@ -150,7 +187,8 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
   if (!exists && isWriteProtected(folder)) {
     throw new Failure('store-read-only', 'A new kitchen cannot be made here: the folder is write-protected.');
   }
-  const db = translatingSqlite(() => connect(file, readOnly, options.patience_ms ?? 3000));
+  const patience_ms = options.patience_ms ?? 3000;
+  const db = translatingSqlite(() => (readOnly ? connectToRead(file, patience_ms) : connect(file, false, patience_ms)));
   try {
     const schema = schemaOf(db, newest);
     // Only now: turning to WAL writes into the file, and a stranger's file stays as it is.

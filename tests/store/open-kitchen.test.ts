@@ -56,6 +56,26 @@ describe('openKitchen(file)', () => {
     desk.close();
   });
 
+  it('reads a kitchen in a folder where nothing may be written, as somebody who is no administrator', async () => {
+    const folder = temporaryFolder();
+    const file = join(folder, 'k.sidejar');
+    (await openKitchen(file)).close();
+    chmodSync(file, 0o444);
+    chmodSync(folder, 0o555);
+    const isRoot = process.getuid?.() === 0;
+    if (isRoot) process.seteuid?.(65_534);
+    try {
+      const desk = deskOf(await openKitchen(file));
+      expect(await desk.handle('tasters:list', {})).toEqual({ ok: true, value: { tasters: [] } });
+      const refused = await desk.handle('tasters:save', { name: 'Taster A' });
+      expect(refused).toMatchObject({ ok: false, error: { code: 'store-read-only' } });
+      desk.close();
+    } finally {
+      if (isRoot) process.seteuid?.(0);
+      chmodSync(folder, 0o755);
+    }
+  });
+
   it('waits for another writer, then settles as store-locked with nothing written', async () => {
     const file = join(temporaryFolder(), 'k.sidejar');
     const kitchen = await openKitchen(file, { patience_ms: 50 });

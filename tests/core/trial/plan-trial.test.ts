@@ -6,8 +6,6 @@ import { planTrial } from '#core/trial/plan-trial.ts';
 import { pantryVolume, workingPlan } from './sample-plan.ts';
 
 const plan = (change: Partial<PlanInput> = {}) => planTrial({ ...workingPlan, ...change }, pantryVolume);
-const _codes = (change: Partial<PlanInput>) =>
-  plan(change).problems.map(({ code, path }) => `${code} at ${path.join('.')}`);
 
 describe('planTrial(plan)', () => {
   it('gives each level its jar, in order, with dates of a staggered pull in the plan’s own offset', () => {
