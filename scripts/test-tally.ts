@@ -3,6 +3,8 @@ export interface Tally {
   readonly passed: number;
   readonly failed: number;
   readonly skipped: readonly string[];
+  /** Passed only at the second try. */
+  readonly late?: readonly string[];
 }
 
 interface VitestReport {
@@ -33,6 +35,7 @@ interface PlaywrightSuite {
 export function countPlaywright(text: string): Tally {
   const report = JSON.parse(text) as PlaywrightSuite & { errors?: unknown[] };
   const skipped: string[] = [];
+  const late: string[] = [];
   let passed = 0;
   let failed = report.errors?.length ?? 0;
   const visit = (suite: PlaywrightSuite): void => {
@@ -41,12 +44,15 @@ export function countPlaywright(text: string): Tally {
         if (status === 'skipped') {
           const why = annotations.find(({ type }) => type === 'skip')?.description;
           skipped.push(why === undefined ? title : `${title} (${why})`);
-        } else if (status === 'expected' || status === 'flaky') passed += 1;
-        else failed += 1;
+        } else if (status === 'expected') passed += 1;
+        else if (status === 'flaky') {
+          passed += 1;
+          late.push(title);
+        } else failed += 1;
       }
     }
     for (const inner of suite.suites ?? []) visit(inner);
   };
   visit(report);
-  return { passed, failed, skipped };
+  return { passed, failed, skipped, late };
 }

@@ -41,10 +41,10 @@ for (const [name, path] of Object.entries(pages)) {
     await expect(page.locator('main').getByRole('heading').or(page.locator('main textarea')).first()).toBeVisible();
     for (const width of [800, 360, 1440]) {
       await page.setViewportSize({ width, height: 900 });
-      const over = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(over, `at ${width}`).toBeLessThanOrEqual(0);
+      const over = () =>
+        page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      // The page may need a moment to lay itself out anew.
+      await expect.poll(over, { message: `at ${width}` }).toBeLessThanOrEqual(0);
     }
     expect(await seriousFaults(page, 'light')).toEqual([]);
     await page.setViewportSize({ width: 360, height: 900 });

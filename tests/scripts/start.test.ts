@@ -84,11 +84,16 @@ describe('the count over all runners', () => {
       errors: [{}],
       suites: [
         {
-          specs: [spec('a', 'expected'), spec('b', 'unexpected')],
+          specs: [spec('a', 'expected'), spec('b', 'unexpected'), spec('d', 'flaky')],
           suites: [{ specs: [spec('c', 'skipped', [{ type: 'skip', description: 'no runtime' }])] }],
         },
       ],
     };
-    expect(countPlaywright(JSON.stringify(report))).toEqual({ passed: 1, failed: 2, skipped: ['c (no runtime)'] });
+    expect(countPlaywright(JSON.stringify(report))).toEqual({
+      passed: 2,
+      failed: 2,
+      skipped: ['c (no runtime)'],
+      late: ['d'],
+    });
   });
 });

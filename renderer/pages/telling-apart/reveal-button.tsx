@@ -14,7 +14,8 @@ export function RevealButton({ test }: { readonly test: ValueOf<'discriminations
     <>
       {isEmpty ? <p className="soft">{words.revealFirst}</p> : null}
       <div className="button-row">
-        <Button weight="main" data-reveal disabled={isEmpty} onClick={() => setAsking(true)}>
+        {/* Never disabled outright: the keyboard's way leads here while the last answer is still being kept. */}
+        <Button weight="main" data-reveal aria-disabled={isEmpty} onClick={() => setAsking(!isEmpty)}>
           {words.reveal}
         </Button>
       </div>
