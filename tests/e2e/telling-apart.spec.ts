@@ -141,6 +141,8 @@ test('by keyboard alone: set up a pair with an expectation, answer with digits, 
     .poll(async () => (await ask('discriminations:open', { discrimination })).list.map(({ chosen }) => chosen))
     .toEqual([2, 2, 1]);
   await expect(page.getByRole('button', { name: 'Close and reveal' })).toBeFocused();
+  // The page hears of the last answers a moment after the desk has them.
+  await expect(page.getByRole('button', { name: 'Close and reveal' })).toHaveAttribute('aria-disabled', 'false');
   await page.keyboard.press('Enter');
   await tabTo(page, /^Reveal them/);
   await page.keyboard.press('Enter');
