@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, moment, name, seed } from './fields.ts';
+import { count, drawnSeed, id, moment, name } from './fields.ts';
 import { reason } from './reason.ts';
 import { computes, reads, writes } from './request.ts';
 
@@ -88,7 +88,7 @@ export const discriminationRequests = {
         tasters: z.array(id).min(1).max(500),
         rounds: count(1, 10).default(1),
         heldAt: moment.optional(),
-        seed: seed.default(1),
+        seed: drawnSeed,
       })
       .refine(({ jarA, jarB }) => jarA !== jarB, { error: 'the two jars must differ', path: ['jarB'] })
       .refine(({ method: chosen, expected }) => (chosen === 'paired') === (expected !== undefined), {

@@ -42,6 +42,8 @@ export const brix = z.number().min(0).max(80);
 export const sg = z.number().min(0.9).max(1.4);
 export const ph = z.number().min(0).max(14);
 export const seed = z.int().min(0).max(4_294_967_295);
+/** A seed for what must not be foreseen, such as blind codes: drawn anew where none is given. */
+export const drawnSeed = seed.default(() => globalThis.crypto.getRandomValues(new Uint32Array(1))[0] ?? 1);
 
 /** Which edition of a row the caller saw; a write with an older one is refused as `changed-since`. */
 export const revision = z.int().min(1);

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, moment, name, note, seed } from './fields.ts';
+import { count, drawnSeed, id, moment, name, note } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 /** A score on a scale, a five-step just-about-right answer (−2 too little, 0 just right, 2 too much), or a place in a ranking. */
@@ -96,7 +96,7 @@ export const tastingRequests = {
       /** True: tasters put the samples in order, best first, and score nothing. */
       ranked: z.boolean().default(false),
       replicates: count(1, 10).default(1),
-      seed: seed.default(1),
+      seed: drawnSeed,
       note: note.optional(),
     }),
     z.strictObject({ tasting: id, codes: z.record(z.string(), z.string()), warnings: z.array(z.string()) }),

@@ -36,6 +36,21 @@ describe('tastings:build', () => {
     for (const code of Object.values(second.codes)) expect(codes).not.toContain(code);
   });
 
+  it('draws other codes each time where no seed is given', async () => {
+    const drawn = new Set<string>();
+    for (let kitchen = 0; kitchen < 4; kitchen += 1) {
+      const test = await temporaryDesk();
+      const { jars, tasters } = await preparedTrial(test);
+      const built = await test.ask('tastings:build', {
+        name: 'T',
+        samples: jars.map(({ id }) => ({ jar: id })),
+        tasters,
+      });
+      drawn.add(Object.values(built.codes).join(' '));
+    }
+    expect(drawn.size).toBeGreaterThan(1);
+  });
+
   it('serves every taster every sample once, in orders balanced for place', async () => {
     const test = await temporaryDesk();
     const prepared = await preparedTrial(test, 6);
