@@ -1,6 +1,7 @@
 import type { Reason } from '#core/reason.ts';
 import { compactLetters } from './compact-letters.ts';
 import { friedman } from './friedman.ts';
+import { pageTest } from './page-test.ts';
 import type { RankTest } from './panel-analysis.ts';
 import { midranks } from './rank-blocks.ts';
 import { criticalRankDifference } from './rank-sum-differences.ts';
@@ -13,13 +14,45 @@ export interface GivenRank {
   readonly rank: number;
 }
 
+/** Page's test on the places, both ways: whether later levels are placed better, or worse. */
+export interface OrderedPlaces {
+  readonly l: number;
+  /** One-sided: later levels placed better. */
+  readonly better: number;
+  /** One-sided: later levels placed worse. */
+  readonly worse: number;
+  readonly exact: boolean;
+}
+
 export interface RankingAnalysis {
   readonly samples: { readonly sample: string; readonly rankSum: number; readonly letters: string | null }[];
   readonly ranks: RankTest | null;
   /** Rank sums further apart than this differ, all pairs looked at; null when none could. */
   readonly criticalDifference: number | null;
   readonly criticalIsExact: boolean;
+  /** Null without levels for every sample, or with fewer than three. */
+  readonly page: OrderedPlaces | null;
   readonly reasons: Reason[];
+}
+
+type Levels = Readonly<Record<string, number>>;
+
+/** L is taken over places counted from the last, so that it is large where later levels are liked better. */
+function orderedPlaces(
+  blocks: readonly (readonly number[])[],
+  samples: readonly string[],
+  levels: Levels,
+): OrderedPlaces | null {
+  const known = samples.flatMap((sample, place) => {
+    const level = levels[sample];
+    return level === undefined ? [] : [{ place, level }];
+  });
+  const distinct = new Set(known.map(({ level }) => level)).size;
+  if (known.length < samples.length || distinct < samples.length || samples.length < 3) return null;
+  const rising = known.sort((one, other) => one.level - other.level).map(({ place }) => place);
+  const placed = blocks.map((block) => rising.map((place) => block[place] ?? 0));
+  const better = pageTest(placed.map((block) => block.map((place) => samples.length + 1 - place)));
+  return { l: better.l, better: better.p, worse: pageTest(placed).p, exact: better.exact };
 }
 
 /**
@@ -30,12 +63,13 @@ export interface RankingAnalysis {
  *
  * @param given each taster's ranks; within a taster only their order counts
  * @param alpha chance of any false difference, 0 to 1
+ * @param levels each sample's number on the factor's line, where it has one: adds Page's test
  * @returns rank sums with letters, the test, the critical difference
  * @throws RefusedInput when a taster ranks the same sample twice or a rank is no finite number
  * Source: ISO 8587:2006, Sensory analysis, ranking (from memory) for the procedure.
  * @example analyseRanking(ranks, 0.05).ranks?.p
  */
-export function analyseRanking(given: readonly GivenRank[], alpha: number): RankingAnalysis {
+export function analyseRanking(given: readonly GivenRank[], alpha: number, levels: Levels = {}): RankingAnalysis {
   const samples = [...new Set(given.map(({ sample }) => sample))];
   const tasters = new Map<string, Map<string, number>>();
   given.forEach(({ taster, sample, rank }, index) => {
@@ -65,6 +99,7 @@ export function analyseRanking(given: readonly GivenRank[], alpha: number): Rank
       ranks: null,
       criticalDifference: null,
       criticalIsExact: false,
+      page: null,
       reasons,
     };
   }
@@ -87,6 +122,7 @@ export function analyseRanking(given: readonly GivenRank[], alpha: number): Rank
     ranks,
     criticalDifference: difference,
     criticalIsExact: exact,
+    page: ranks === null ? null : orderedPlaces(blocks, samples, levels),
     reasons,
   };
 }

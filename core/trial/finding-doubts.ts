@@ -15,6 +15,12 @@ const spokenOf: Readonly<Record<Factor, string>> = {
   formula: 'of these formulas',
 };
 
+/** With one jar a level nothing can be said of the factor in general. */
+export function oneJarDoubt(factor: Factor): string {
+  const general = isOrdered(factor) ? `${spokenOf[factor]} in general` : spokenOf[factor];
+  return `One jar for each level: this speaks of these jars. To speak ${general}, fill two jars or more for each level.`;
+}
+
 /** Those whose distance from the leader leaves room for luck. */
 function rivals(attribute: AttributeAnalysis, leader: string): string[] {
   return (attribute.pairs ?? []).flatMap(({ a, b, difference, low, high }) => {
@@ -25,7 +31,8 @@ function rivals(attribute: AttributeAnalysis, leader: string): string[] {
   });
 }
 
-function fewTasters(tasters: number): string[] {
+/** What a very small panel can't tell; nothing for four tasters or more. */
+export function fewTasters(tasters: number): string[] {
   if (tasters === 1) {
     return [
       'One taster tells what one person found. How others would find it, and how much of it is that person’s day, takes a second taster and more.',
@@ -61,10 +68,7 @@ export function findingDoubts(attribute: AttributeAnalysis, frame: FindingFrame,
   const top = leader === null || attribute.trend === null ? null : bestLevelWords(attribute.trend, frame.factor);
   if (top !== null) doubts.push(`A smooth curve through the levels is highest ${top}.`);
   if (frame.replicates === 1) {
-    const general = isOrdered(frame.factor) ? `${spokenOf[frame.factor]} in general` : spokenOf[frame.factor];
-    doubts.push(
-      `One jar for each level: this speaks of these jars. To speak ${general}, fill two jars or more for each level.`,
-    );
+    doubts.push(oneJarDoubt(frame.factor));
   } else if (!speaksOfLevels(attribute, frame)) {
     doubts.push(
       'Jars of one level differed too, about as much as the levels did or too few were tasted to tell: this speaks of these jars.',

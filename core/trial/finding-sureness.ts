@@ -26,12 +26,17 @@ export function surenessOf(chance: number | null): Sureness {
   return chance < 0.05 ? 'fairly' : 'unclear';
 }
 
-const often = { very: 'fewer than 1 in 1,000', quite: 'fewer than 1 in 100', fairly: 'fewer than 1 in 20' } as const;
+/** How often luck alone would do as much. */
+export const oftenWords = {
+  very: 'fewer than 1 in 1,000',
+  quite: 'fewer than 1 in 100',
+  fairly: 'fewer than 1 in 20',
+} as const;
 
 /** How sure, in words with their meaning (`alike`: "liked alike"); null where nothing is clear enough to be sure of. */
 export function surenessSentence(chance: number | null, questions: number, alike: string): string | null {
   const sure = surenessOf(chance);
   if (sure === 'unclear' || sure === 'unknown') return null;
   const asked = questions > 1 ? `, with ${countWords(questions)} attributes asked about` : '';
-  return `${sure === 'very' ? 'Very' : sure === 'quite' ? 'Quite' : 'Fairly'} sure: had all been ${alike}, luck alone would set them this far apart in ${often[sure]} such tastings${asked}.`;
+  return `${sure === 'very' ? 'Very' : sure === 'quite' ? 'Quite' : 'Fairly'} sure: had all been ${alike}, luck alone would set them this far apart in ${oftenWords[sure]} such tastings${asked}.`;
 }

@@ -1,4 +1,5 @@
 import type { PenaltyAnalysis, PenaltyGroup } from '#core/panel/just-about-right.ts';
+import { pointsWords, rangeWords } from './finding-words.ts';
 
 /** The rule by which a penalty is worth acting on: a fifth of the answers and a drop of one point. Common practice, no source. */
 export const penaltyRule =
@@ -17,9 +18,9 @@ function groupSentence(
   const interval =
     group.low === null || group.high === null
       ? ' (too few to say how sure)'
-      : ` (95 % interval ${group.low.toFixed(1)} to ${group.high.toFixed(1)} less)`;
-  const size = Math.abs(group.drop).toFixed(1);
-  return `${opening} and liked it ${size} points ${direction} than those who found it just right${interval}${group.attend ? ': worth changing' : ''}.`;
+      : ` (95 % interval ${group.drop >= 0 ? rangeWords(group.low, group.high) : rangeWords(-group.high, -group.low)} ${direction})`;
+  const size = pointsWords(group.drop);
+  return `${opening} and liked it ${size} ${direction} than those who found it just right${interval}${group.attend ? ': worth changing' : ''}.`;
 }
 
 /**

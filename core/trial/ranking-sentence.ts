@@ -1,4 +1,7 @@
 import type { RankingAnalysis } from '#core/panel/analyse-ranking.ts';
+import type { Factor } from './factor.ts';
+import { oftenWords, surenessOf } from './finding-sureness.ts';
+import { capitalised } from './finding-words.ts';
 
 /**
  * What a ranking says, in a sentence a cook understands.
@@ -29,4 +32,31 @@ export function rankingSentence(analysis: RankingAnalysis, tasters: number): str
   }
   const needed = critical === null ? '' : ` (their places would have to lie ${(critical / tasters).toFixed(1)} apart)`;
   return `${places}, but ${tasters} rankings are not enough to set them apart${needed}.`;
+}
+
+const furtherAlong: Readonly<Record<Factor, string>> = {
+  fruit: 'further levels',
+  amount: 'larger amounts',
+  days: 'more days',
+  state: 'further levels',
+  cover: 'further levels',
+  temperature: 'warmer jars',
+  formula: 'further levels',
+};
+
+/**
+ * Whether places move with the order of the levels, in a sentence; null where Page's test was not made.
+ *
+ * Method: both directions are looked at, so the smaller chance counts twice.
+ */
+export function orderedPlacesSentence({ page }: RankingAnalysis, factor: Factor): string | null {
+  if (page === null) return null;
+  const chance = Math.min(1, 2 * Math.min(page.better, page.worse));
+  const what = capitalised(furtherAlong[factor]);
+  const sure = surenessOf(chance);
+  if (sure === 'unclear' || sure === 'unknown') {
+    return `${what} were placed neither steadily better nor steadily worse, as far as this panel can tell.`;
+  }
+  const way = page.better < page.worse ? 'better' : 'worse';
+  return `${what} were placed steadily ${way}: luck alone sets so steady an order in ${oftenWords[sure]} such tastings.`;
 }

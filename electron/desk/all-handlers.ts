@@ -8,9 +8,11 @@ import { findingHandlers } from './findings.ts';
 import type { Computers, Handlers } from './handler.ts';
 import { jarHandlers } from './jars.ts';
 import { kitchenHandlers } from './kitchen.ts';
+import { likingFindingHandlers } from './liking-findings.ts';
 import { panelComputers } from './panel.ts';
 import { panelSightComputers } from './panel-sight.ts';
 import { peopleAndPantryHandlers } from './people-and-pantry.ts';
+import { placeFindingHandlers } from './place-findings.ts';
 import { profileHandlers } from './profiles.ts';
 import { recipeHandlers } from './recipes.ts';
 import { scoreHandlers } from './scores.ts';
@@ -34,6 +36,8 @@ export const allHandlers: Handlers<KitchenName> = {
   ...discriminationHandlers,
   ...profileHandlers,
   ...findingHandlers,
+  ...placeFindingHandlers,
+  ...likingFindingHandlers,
   ...recipeHandlers,
 };
 

@@ -1,5 +1,4 @@
 import type { PanelAnalysis } from '#core/panel/panel-analysis.ts';
-import { isOrdered } from '#core/trial/factor.ts';
 import { findingAgainstControl } from '#core/trial/finding-against-control.ts';
 import { type FindingFrame, sureEnough } from '#core/trial/finding-frame.ts';
 import { findingHeadline } from '#core/trial/finding-headline.ts';
@@ -9,17 +8,12 @@ import { tasterSentences } from '#core/trial/taster-sentences.ts';
 import type { Reader } from '#store/reader.ts';
 import { countedScores, setAsidesOf } from '#store/set-asides.ts';
 import { type NamedScore, revealedScores, scalesOfTrial } from '#store/tastings.ts';
-import { findTrial, type TrialWhole } from '#store/trials.ts';
+import { findTrial } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { levelNumbers } from './level-numbers.ts';
 import { analyseWatched } from './panel.ts';
 import { rememberedAnalysis } from './remembered-analysis.ts';
-
-/** Each level's number on the factor's line; null where the factor has none or a level lacks one. */
-function levelNumbers(trial: TrialWhole): Record<string, number> | null {
-  const values = trial.levelsWhole.flatMap(({ name, value }) => (value === null ? [] : [[name, value] as const]));
-  return isOrdered(trial.factor) && values.length === trial.levelsWhole.length ? Object.fromEntries(values) : null;
-}
 
 /** What each taster's scores say of their form, in words, and whether they count. */
 function tastersOf(analysis: PanelAnalysis | null, read: Reader, trial: string) {

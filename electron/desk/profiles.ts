@@ -48,7 +48,7 @@ function setAfterReveal(kitchen: Kitchen, trial: string, wishes: readonly Row<'w
 function attributesToWish(kitchen: Kitchen, trial: string): { name: string; low: number; high: number }[] {
   const asked = kitchen.read.all<{ name: string; low: number; high: number }>(
     `SELECT a.name, min(a.low) AS low, max(a.high) AS high FROM attributes AS a JOIN tastings AS g ON g.id = a.tasting_id
-     WHERE g.trial_id = ? GROUP BY a.name ORDER BY min(a.position), a.name`,
+     WHERE g.trial_id = ? AND a.kind = 'scale' GROUP BY a.name ORDER BY min(a.position), a.name`,
     trial,
   );
   return asked.length > 0 ? asked : defaultAttributes.map(({ name, low, high }) => ({ name, low, high }));

@@ -2,6 +2,7 @@ import type { RequestName } from '#shared/contract/all-requests.ts';
 
 // Which answers show rows of which table: the one place that decides what is read again after a change.
 
+const findingViews = ['findings:read', 'findings:places', 'findings:penalties', 'findings:drivers'] as const;
 const trialViews = ['trials:list', 'trials:open', 'jars:open', 'bases:list', 'bases:open', 'sips:byTrial'] as const;
 const tastingViews = [
   'tastings:list',
@@ -10,7 +11,7 @@ const tastingViews = [
   'tastings:warn',
   'scores:list',
   'remarks:list',
-  'findings:read',
+  ...findingViews,
   'trials:list',
   'trials:open',
   'tasters:list',
@@ -39,9 +40,9 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   stocks: ['pantry:list'],
   cultures: ['cultures:list', 'bases:list', 'bases:open'],
   bases: [...draftViews, 'recipes:open', 'bases:list', 'bases:open', 'trials:open', 'sheets:ofTrial'],
-  trials: [...draftViews, ...trialViews, 'findings:read', 'recipes:open'],
-  levels: [...draftViews, ...trialViews, 'findings:read', 'recipes:open'],
-  jars: [...draftViews, ...trialViews, 'tastings:open', 'tastings:pour', 'findings:read', ...apartViews],
+  trials: [...draftViews, ...trialViews, ...findingViews, 'recipes:open'],
+  levels: [...draftViews, ...trialViews, ...findingViews, 'recipes:open'],
+  jars: [...draftViews, ...trialViews, 'tastings:open', 'tastings:pour', ...findingViews, ...apartViews],
   readings: ['jars:open', 'course:read'],
   sightings: ['jars:open'],
   sips: [...draftViews, 'jars:open', 'sips:byTrial'],
@@ -52,7 +53,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   scores: [...tastingViews, ...draftViews],
   remarks: tastingViews,
   wishes: ['profiles:open', 'profiles:judge'],
-  set_asides: ['findings:read', 'recipes:preview', 'profiles:judge', 'panel:experience'],
+  set_asides: [...findingViews, 'recipes:preview', 'profiles:judge', 'panel:experience'],
   discriminations: ['discriminations:list', ...apartViews],
   presentations: ['discriminations:list', 'discriminations:open'],
   house_recipes: recipeViews,

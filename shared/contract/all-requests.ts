@@ -5,9 +5,11 @@ import { fermentRequests } from './ferment.ts';
 import { findingRequests } from './findings.ts';
 import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
+import { likingFindingRequests } from './liking-findings.ts';
 import { panelRequests } from './panel.ts';
 import { panelSightRequests } from './panel-sight.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
+import { placeFindingRequests } from './place-findings.ts';
 import { profileRequests } from './profiles.ts';
 import { recipeRequests } from './recipes.ts';
 import { storeRequests } from './store.ts';
@@ -26,6 +28,8 @@ export const allRequests = {
   ...discriminationRequests,
   ...profileRequests,
   ...findingRequests,
+  ...placeFindingRequests,
+  ...likingFindingRequests,
   ...panelRequests,
   ...panelSightRequests,
   ...fermentRequests,

@@ -2,16 +2,14 @@ import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { chanceWords } from './chance-words.ts';
+import { JarDetails } from './jar-details.tsx';
+import { RankDetails } from './rank-details.tsx';
+import { TrendDetails } from './trend-details.tsx';
 import { words } from './words.ts';
 
 type Findings = ValueOf<'findings:read'>;
 type Attribute = NonNullable<Findings['analysis']>['attributes'][number];
-
-/** A chance never stands as more exact than it is. */
-function chanceWords(chance: number | null): string {
-  if (chance === null) return '–';
-  return chance < 0.001 ? 'below 0.001' : chance.toFixed(3);
-}
 
 function Comparisons({ attribute, control }: { readonly attribute: Attribute; readonly control: string | null }) {
   const name = capital(attribute.attribute);
@@ -47,8 +45,14 @@ function Comparisons({ attribute, control }: { readonly attribute: Attribute; re
   );
 }
 
-/** Pairs, letters, intervals and the F tests, folded away. */
-export function FigureDetails({ findings, order }: { readonly findings: Findings; readonly order: readonly string[] }) {
+interface FigureDetailsProps {
+  readonly findings: Findings;
+  readonly scored: ValueOf<'findings:places'>['scored'];
+  readonly order: readonly string[];
+}
+
+/** Pairs, letters, intervals and the tests, folded away. */
+export function FigureDetails({ findings, scored, order }: FigureDetailsProps) {
   const attributes = order.flatMap(
     (name) => findings.analysis?.attributes.filter(({ attribute }) => attribute === name) ?? [],
   );
@@ -84,6 +88,9 @@ export function FigureDetails({ findings, order }: { readonly findings: Findings
           />
           <p className="soft small">{words.testsNote}</p>
           <p className="soft small">{words.letters}</p>
+          <JarDetails attributes={attributes} />
+          <TrendDetails attributes={attributes} />
+          <RankDetails scored={scored} order={order} />
         </div>
         {attributes.map((attribute) => (
           <Comparisons key={attribute.attribute} attribute={attribute} control={findings.control} />

@@ -7,6 +7,7 @@ import { SipsOnly } from './sips-only.tsx';
 
 function TrialFindings({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
   const findings = useAnswer('findings:read', { trial: trial.id });
+  const places = useAnswer('findings:places', { trial: trial.id });
   const sips = useAnswer('sips:byTrial', { trial: trial.id });
   const tastings = useAnswer('tastings:list', {});
   return (
@@ -15,7 +16,9 @@ function TrialFindings({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
         <Answer of={sips}>
           {({ sips: own }) =>
             found.tastings > 0 ? (
-              <PanelFindings trial={trial} findings={found} sips={own} />
+              <Answer of={places}>
+                {(placed) => <PanelFindings trial={trial} findings={found} places={placed} sips={own} />}
+              </Answer>
             ) : (
               <SipsOnly
                 trial={trial}

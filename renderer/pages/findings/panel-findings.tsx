@@ -8,8 +8,11 @@ import { type Sip, sippedAttributes } from '#renderer/charts/sip-marks.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { DriversFindings } from './drivers.tsx';
 import { FigureDetails } from './figure-details.tsx';
 import { Headline } from './headline.tsx';
+import { RankedFindings } from './ranked-findings.tsx';
+import { RightnessFindings } from './rightness.tsx';
 import { TastersForm } from './tasters-form.tsx';
 import { axisWords, words } from './words.ts';
 
@@ -18,6 +21,7 @@ type Findings = ValueOf<'findings:read'>;
 interface PanelFindingsProps {
   readonly trial: ValueOf<'trials:open'>;
   readonly findings: Findings;
+  readonly places: ValueOf<'findings:places'>;
   readonly sips: readonly Sip[];
 }
 
@@ -31,7 +35,7 @@ function attributesOf(findings: Findings, sips: readonly Sip[]): string[] {
 }
 
 /** What closed tastings say: the answer first, then liking, then the rest, then the figures. */
-export function PanelFindings({ trial, findings, sips }: PanelFindingsProps) {
+export function PanelFindings({ trial, findings, places, sips }: PanelFindingsProps) {
   const { say } = useToasts();
   const order = attributesOf(findings, sips);
   const levels = trial.levelsWhole.map(({ name }) => name);
@@ -59,20 +63,25 @@ export function PanelFindings({ trial, findings, sips }: PanelFindingsProps) {
   return (
     <>
       {findings.headline === null ? null : <Headline trial={trial.id} headline={findings.headline} />}
-      <section className="section">
-        <div className="section-head">
-          <h2>{words.sample}</h2>
-          <Button weight="quiet" className="no-print" onClick={saveAll}>
-            {words.saveAll}
-          </Button>
-        </div>
-        {findings.scores.length === 0 ? <p className="soft">{words.noScores}</p> : null}
-        <FactorChartLegend charts={charts} />
-        {charts.filter(({ attribute }) => attribute === findings.liking).map(drawn)}
-        <div className="charts">{charts.filter(({ attribute }) => attribute !== findings.liking).map(drawn)}</div>
-      </section>
+      <RankedFindings trial={trial.id} rankings={places.rankings} isAnswer={findings.headline === null} />
+      {charts.length === 0 && places.rankings.length > 0 ? null : (
+        <section className="section">
+          <div className="section-head">
+            <h2>{words.sample}</h2>
+            <Button weight="quiet" className="no-print" onClick={saveAll}>
+              {words.saveAll}
+            </Button>
+          </div>
+          {findings.scores.length === 0 ? <p className="soft">{words.noScores}</p> : null}
+          <FactorChartLegend charts={charts} />
+          {charts.filter(({ attribute }) => attribute === findings.liking).map(drawn)}
+          <div className="charts">{charts.filter(({ attribute }) => attribute !== findings.liking).map(drawn)}</div>
+        </section>
+      )}
+      <RightnessFindings trial={trial.id} />
+      {findings.scores.length === 0 ? null : <DriversFindings trial={trial.id} />}
       {findings.tasters.length === 0 ? null : <TastersForm trial={trial.id} findings={findings} />}
-      {findings.analysis === null ? null : <FigureDetails findings={findings} order={order} />}
+      {findings.analysis === null ? null : <FigureDetails findings={findings} scored={places.scored} order={order} />}
     </>
   );
 }

@@ -1,4 +1,11 @@
 import type { Factor } from '#core/trial/factor.ts';
+import { figureWords } from '#renderer/charts/figure-words.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { chanceWords } from './chance-words.ts';
+
+type Ranking = ValueOf<'findings:places'>['rankings'][number];
+type RankTest = NonNullable<Ranking['test']>;
+type PageTest = NonNullable<Ranking['page']>;
 
 export const words = {
   answer: 'The answer',
@@ -30,6 +37,31 @@ export const words = {
   testsNote:
     'F: how much further the levels lie apart than luck alone would set them. Chance: how often luck alone would give at least this F; adjusted: with the number of attributes allowed for (Holm). A large chance says that this panel could not tell, not that the jars are alike.',
   level: 'Level',
+  rankedWhich: (name: string) => `Put in order: ${name}`,
+  rankedTest: (test: RankTest, critical: number | null, isExact: boolean) =>
+    `Friedman’s test on ${test.blocks} tasters: ${test.chiSquare.toFixed(2)}, chance ${chanceWords(test.p)} (${test.exact ? 'every possible order counted' : 'by the chi-square limit'}); Kendall’s W ${test.kendallW.toFixed(2)} (0: everybody ordered them otherwise, 1: all alike). Rank sums ${critical === null ? 'can’t lie far enough apart to be told apart' : `are told apart from ${figureWords(critical)} on (${isExact ? 'every possible order counted' : 'by the large-panel limit'})`}.`,
+  pageTest: (page: PageTest) =>
+    `Page’s L ${figureWords(page.l)}: chance ${chanceWords(page.better)} that luck alone sets later levels as far forward, ${chanceWords(page.worse)} that it sets them as far back${page.exact ? '' : ' (by the large-panel limit)'}.`,
+  rightness: 'Too little, too much, just right',
+  ofLevel: (level: string, sentence: string) => `“${level}”: ${sentence}`,
+  withoutLiking: (attribute: string, without: number, all: number) =>
+    `${without} of ${all} answers on ${attribute} have no liking score beside them: they are counted in the bars, but what they cost can’t be told.`,
+  drivers: 'What drives liking',
+  driversTable: 'Points of liking for each point of an attribute, taster by taster',
+  driversNote:
+    'Each taster’s own slope, drawn toward the panel’s as far as it is uncertain. A slope shows what moved together with liking in these jars; it does not show that changing the one changes the other.',
+  untoldDriver: (attribute: string, why: string) => `What ${attribute} does to liking can’t be told: ${why}.`,
+  ranks: 'By order alone',
+  ranksNote:
+    'Each taster’s scores turned into places, the highest score first; only tasters who scored every level count. The level columns are rank sums (smaller is higher) with letters: levels that share one were not told apart. Apart from: how far rank sums must differ. Rising and falling: Page’s test, the chance that luck alone gives so steady an order.',
+  exact: '(exact)',
+  approximate: '(chi-square)',
+  trends: 'Line and bend through the levels',
+  trendsNote:
+    'Slope: points for each day, gram or degree more. Bend: how the slope itself changes; below zero the curve has a top. Page’s L: rank sums weighted by the order of the levels, rising.',
+  jars: 'Levels against jars of one level',
+  jarsNote:
+    'F: how much further the levels lie apart than two jars of the same level do. Only where this chance is small may a finding speak beyond these jars.',
   tasters: 'The tasters',
   tastersMore: 'How each taster is doing',
   setAside: 'Set aside',

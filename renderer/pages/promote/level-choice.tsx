@@ -7,18 +7,21 @@ import { words } from './words.ts';
 
 type Trial = ValueOf<'trials:open'>;
 type Findings = ValueOf<'findings:read'>;
+type Rankings = ValueOf<'findings:places'>['rankings'];
 type Sip = ValueOf<'sips:byTrial'>['sips'][number];
 
 interface LevelChoiceProps {
   readonly trial: Trial;
   readonly findings: Findings;
+  readonly rankings: Rankings;
   readonly sips: readonly Sip[];
   readonly chosen: string | null;
   readonly onChoose: (level: string) => void;
 }
 
 /** Why this level stands chosen, or why none does. */
-function reasonWords(trial: Trial, findings: Findings, sips: readonly Sip[]): string {
+function reasonWords(props: Omit<LevelChoiceProps, 'chosen' | 'onChoose'>): string {
+  const { trial, findings, rankings, sips } = props;
   const winner = findings.headline?.winner ?? null;
   if (winner !== null) {
     const sureness = findings.sentences.find(({ attribute }) => attribute === findings.liking)?.sureness ?? 'unknown';
@@ -26,13 +29,15 @@ function reasonWords(trial: Trial, findings: Findings, sips: readonly Sip[]): st
     const mean = `${figureWords(winner.mean)}${scale === undefined ? '' : ` on the scale from ${scale[0]} to ${scale[1]}`}`;
     return words.chosenByPanel(winner.level, mean, sureness);
   }
+  const ranking = rankings.at(-1);
+  if (ranking !== undefined) return words.ranked(ranking.sentence);
   if (findings.scores.length > 0) return words.panelUnsure;
   if (trial.tastings > 0) return words.notClosed;
   return sips.length > 0 ? words.sipsOnly : words.nothing;
 }
 
 /** The trial's levels to choose from, each with what is known of it. */
-export function LevelChoice({ trial, findings, sips, chosen, onChoose }: LevelChoiceProps) {
+export function LevelChoice({ trial, findings, rankings, sips, chosen, onChoose }: LevelChoiceProps) {
   const group = useId();
   const liking = findings.analysis?.attributes.find(({ attribute }) => attribute === findings.liking);
   return (
@@ -40,12 +45,13 @@ export function LevelChoice({ trial, findings, sips, chosen, onChoose }: LevelCh
       <legend>
         <h2>{words.which}</h2>
       </legend>
-      <p>{reasonWords(trial, findings, sips)}</p>
+      <p>{reasonWords({ trial, findings, rankings, sips })}</p>
       {trial.levelsWhole.map(({ id, name, isControl }) => {
         const jars = trial.jarsWhole.filter(
           (jar) => jar.level === id && jar.startedAt !== null && jar.state !== 'discarded',
         );
         const mean = liking?.means.find(({ sample }) => sample === name)?.mean ?? null;
+        const place = rankings.at(-1)?.places.find(({ sample }) => sample === name)?.mean ?? null;
         const sip =
           sips.findLast((one) => one.liking !== null && jars.some((jar) => jar.id === one.jar))?.liking ?? null;
         const known = [
@@ -53,9 +59,11 @@ export function LevelChoice({ trial, findings, sips, chosen, onChoose }: LevelCh
           jars.length === 0 ? words.noJar : words.jars(joined(jars.map(({ label }) => label)), jars.length),
           mean !== null
             ? words.liking(figureWords(mean))
-            : sip !== null
-              ? words.sipped(figureWords(sip))
-              : words.notTasted,
+            : place !== null
+              ? words.placed(figureWords(place))
+              : sip !== null
+                ? words.sipped(figureWords(sip))
+                : words.notTasted,
         ];
         return (
           <label key={id} className="promote-level">

@@ -26,10 +26,11 @@ function suggestedName(trial: Trial, level: Trial['levelsWhole'][number] | undef
 interface PromotionProps {
   readonly trial: Trial;
   readonly findings: ValueOf<'findings:read'>;
+  readonly rankings: ValueOf<'findings:places'>['rankings'];
   readonly sips: ValueOf<'sips:byTrial'>['sips'];
 }
 
-function Promotion({ trial, findings, sips }: PromotionProps) {
+function Promotion({ trial, findings, rankings, sips }: PromotionProps) {
   const best = trial.levelsWhole.find(({ name }) => name === findings.headline?.winner?.level)?.id ?? null;
   const [picked, setPicked] = useState<string | null>(null);
   const chosen = picked ?? best;
@@ -38,7 +39,14 @@ function Promotion({ trial, findings, sips }: PromotionProps) {
   return (
     <>
       <div className="promote-choose">
-        <LevelChoice trial={trial} findings={findings} sips={sips} chosen={chosen} onChoose={setPicked} />
+        <LevelChoice
+          trial={trial}
+          findings={findings}
+          rankings={rankings}
+          sips={sips}
+          chosen={chosen}
+          onChoose={setPicked}
+        />
         <PromoteForm trial={trial.id} level={chosen} draft={preview.data} suggestion={suggestedName(trial, level)} />
       </div>
       <section className="section">
@@ -57,6 +65,7 @@ function Promotion({ trial, findings, sips }: PromotionProps) {
 export function PromotePage({ id }: { readonly id: string }) {
   const trial = useAnswer('trials:open', { trial: id });
   const findings = useAnswer('findings:read', { trial: id });
+  const places = useAnswer('findings:places', { trial: id });
   const sips = useAnswer('sips:byTrial', { trial: id });
   return (
     <Answer of={trial}>
@@ -65,7 +74,13 @@ export function PromotePage({ id }: { readonly id: string }) {
           <TrialHead trial={value} step="promote" />
           <Answer of={findings}>
             {(found) => (
-              <Answer of={sips}>{(own) => <Promotion trial={value} findings={found} sips={own.sips} />}</Answer>
+              <Answer of={places}>
+                {({ rankings }) => (
+                  <Answer of={sips}>
+                    {(own) => <Promotion trial={value} findings={found} rankings={rankings} sips={own.sips} />}
+                  </Answer>
+                )}
+              </Answer>
             )}
           </Answer>
         </>

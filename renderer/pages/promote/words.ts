@@ -12,6 +12,7 @@ export const words = {
   which: 'Which level becomes the house recipe?',
   chosenByPanel: (level: string, mean: string, sureness: Sureness) =>
     `“${level}” is chosen for you: the panel liked it best (${mean}), and is ${surely[sureness]} that the levels were not all liked alike. You may choose another.`,
+  ranked: (sentence: string) => `The panel put the jars in order. ${sentence} Choose the level.`,
   panelUnsure: 'The panel doesn’t say clearly which level is best, so nothing is chosen for you.',
   sipsOnly: 'No panel has tasted this trial. You may go by your own sips; the recipe will say so.',
   notClosed:
@@ -20,6 +21,7 @@ export const words = {
   control: 'control',
   noJar: 'none of its jars was started and kept',
   liking: (mean: string) => `liking ${mean}`,
+  placed: (mean: string) => `place ${mean} on average`,
   sipped: (value: string) => `your last sip: liking ${value}`,
   notTasted: 'not tasted',
   jars: (labels: string, count: number) => `${count === 1 ? 'jar' : 'jars'} ${labels}`,

@@ -60,11 +60,52 @@ const scaled = ({ volume_mL }: { volume_mL: number }): ValueOf<'recipes:scale'> 
   additions: [{ ingredient: 'raspberries', mass_g: (96 * volume_mL) / 877, state: 'fresh' }],
 });
 
+const ranking: ValueOf<'findings:places'>['rankings'][number] = {
+  tasting: idOf(80),
+  name: 'Sunday',
+  tasters: 3,
+  counted: 3,
+  samples: [
+    { sample: '2 days', rankSum: 6, letters: 'a' },
+    { sample: '4 days', rankSum: 3, letters: 'a' },
+  ],
+  test: { chiSquare: 3, df: 1, p: 0.25, exact: true, kendallW: 1, blocks: 3 },
+  criticalDifference: null,
+  criticalIsExact: true,
+  page: null,
+  places: [
+    { sample: '2 days', counts: [0, 3], mean: 2 },
+    { sample: '4 days', counts: [3, 0], mean: 1 },
+  ],
+  sentence: '“4 days” came first, but 3 rankings are not enough to set them apart.',
+  ordered: null,
+  doubts: ['Only three tasters.'],
+  withEverybody: null,
+};
+const rightness: ValueOf<'findings:penalties'>['attributes'][number] = {
+  attribute: 'sweetness',
+  counts: { answers: 6, tooLittle: 1, right: 2, tooMuch: 3 },
+  withoutLiking: 1,
+  penalties: null,
+  sentences: ['3 of 5 answers found too much sweetness.'],
+  levels: [
+    {
+      level: '4 days',
+      counts: { answers: 3, tooLittle: 0, right: 0, tooMuch: 3 },
+      penalties: null,
+      sentences: ['Too sweet: worth changing.'],
+    },
+  ],
+};
+
 function bridgeWith(change: Partial<Parameters<typeof standInBridge>[0]> = {}) {
   return standInBridge({
     'kitchen:open': kitchen,
     'trials:open': trial,
     'findings:read': findings,
+    'findings:places': { rankings: [], scored: [] },
+    'findings:penalties': { attributes: [], rule: '' },
+    'findings:drivers': { drivers: [], untold: [], together: [], needs: 'With two jars it can’t be told.' },
     'sips:byTrial': { sips: [] },
     'tastings:list': { tastings: [] },
     'recipes:list': { recipes: [] },
@@ -82,6 +123,23 @@ describe('Findings', () => {
     expect(answer.getByText('Tang moved most with the days.')).toBeTruthy();
     expect(answer.getByText('Only two tasters.')).toBeTruthy();
     expect(screen.getByText(/Against “2 days”: “4 days” 3\.0 points higher/)).toBeTruthy();
+  });
+
+  it('says what a ranking found, what just-about-right scales cost, and why drivers can’t be told', async () => {
+    const bridge = bridgeWith({
+      'findings:read': { ...findings, headline: null },
+      'findings:places': { rankings: [ranking], scored: [] },
+      'findings:penalties': { attributes: [rightness], rule: 'A fifth and one point: common practice, no source.' },
+    });
+    pageOver(bridge, <FindingsPage id={trial.id} />);
+    const ranked = within(await screen.findByRole('region', { name: 'Put in order: Sunday' }));
+    expect(ranked.getByText(ranking.sentence).className).toBe('headline-sentence');
+    const table = within(ranked.getByRole('table'));
+    expect(table.getByRole('row', { name: '4 days 3 0 1.0 a' })).toBeTruthy();
+    expect(ranked.getByText(/chance 0\.250 \(every possible order counted\)/)).toBeTruthy();
+    expect(await screen.findByText('“4 days”: Too sweet: worth changing.')).toBeTruthy();
+    expect(screen.getByText(/1 of 6 answers on sweetness have no liking score/)).toBeTruthy();
+    expect(await screen.findByText('With two jars it can’t be told.')).toBeTruthy();
   });
 
   it('leads to the tasting while none is closed, and says how far an open one has come', async () => {

@@ -1,0 +1,56 @@
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { ChartFrame } from './chart-frame.tsx';
+import { figureWords } from './figure-words.ts';
+import { ordinal, placeChartCsv, placeChartData } from './place-chart-data.ts';
+import { PlaceDrawing } from './place-drawing.tsx';
+
+type Ranking = ValueOf<'findings:places'>['rankings'][number];
+
+const words = {
+  scale: (counted: number) => `put in order by ${counted === 1 ? 'one taster' : `${counted} tasters`}`,
+  caption: (name: string) => `${name}: how often each level stood in each place`,
+  key: 'Rounds: how often a level stood in a place. Bars: its mean place.',
+} as const;
+
+/** A ranked tasting: rounds for how often, bars for mean places, and the table. */
+export function PlaceChart({ ranking }: { readonly ranking: Ranking }) {
+  const { name, places, samples, counted } = ranking;
+  const data = placeChartData(ranking);
+  const figures = [
+    ['Level', 'Mean place'].join('\t'),
+    ...places.map(({ sample, mean }) => [sample, figureWords(mean)].join('\t')),
+  ].join('\n');
+  return (
+    <ChartFrame
+      title={name}
+      scale={words.scale(counted)}
+      sentence={null}
+      more={words.key}
+      colour="var(--chart-liking)"
+      isLead
+      figures={figures}
+      csv={() => placeChartCsv(ranking)}
+      chartKey={words.key}
+      table={
+        <DataTable
+          caption={words.caption(name)}
+          rows={[...places].sort((one, other) => one.mean - other.mean)}
+          rowKey={({ sample }) => sample}
+          columns={[
+            { head: 'Level', cell: ({ sample }) => sample },
+            ...places.map((_, index) => ({
+              head: ordinal(index + 1),
+              cell: ({ counts }: Ranking['places'][number]) => counts[index] ?? 0,
+              isFigure: true,
+            })),
+            { head: 'Mean place', cell: ({ mean }) => figureWords(mean), isFigure: true },
+            { head: 'Alike', cell: (row) => samples.find(({ sample }) => sample === row.sample)?.letters ?? '–' },
+          ]}
+        />
+      }
+    >
+      <PlaceDrawing data={data} />
+    </ChartFrame>
+  );
+}

@@ -1,0 +1,94 @@
+import { capital } from '#renderer/format/words.ts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { attributeColour } from './attribute-colour.ts';
+import { ChartFrame } from './chart-frame.tsx';
+import { csvText } from './csv-text.ts';
+import { figureWords } from './figure-words.ts';
+import { RightnessDrawing } from './rightness-drawing.tsx';
+
+type Rightness = ValueOf<'findings:penalties'>['attributes'][number];
+type Level = Rightness['levels'][number];
+
+const words = {
+  scale: '▾ too little, ● just right, ▴ too much',
+  caption: (attribute: string) => `${attribute}: answers of each level, and what they cost in liking`,
+  key: 'Each bar: how many answers found too little (▾), just right (●) and too much (▴).',
+} as const;
+
+/** What a side cost in liking. @example '2.1 less' */
+function costWords(drop: number | null | undefined): string {
+  if (drop === null || drop === undefined) return '–';
+  return `${figureWords(Math.abs(drop))} ${drop >= 0 ? 'less' : 'more'}`;
+}
+
+const heads = [
+  'Level',
+  'Too little',
+  'Just right',
+  'Too much',
+  'Liking where too little',
+  'Liking where too much',
+] as const;
+
+/** A just-about-right scale: bars of what was found, and the table with what it cost. */
+export function RightnessChart({ rightness }: { readonly rightness: Rightness }) {
+  const { attribute, levels, sentences } = rightness;
+  const title = capital(attribute);
+  const counts = levels.map(({ level, counts: { tooLittle, right, tooMuch } }) => ({
+    level,
+    tooLittle,
+    right,
+    tooMuch,
+  }));
+  const rows = levels.map(({ level, counts: own, penalties }) => [
+    level,
+    own.tooLittle,
+    own.right,
+    own.tooMuch,
+    penalties?.tooLittle.drop ?? null,
+    penalties?.tooMuch.drop ?? null,
+  ]);
+  return (
+    <ChartFrame
+      title={title}
+      scale={words.scale}
+      sentence={sentences[0] ?? null}
+      more={sentences.slice(1).join(' ') || null}
+      colour={attributeColour(attribute)}
+      isLead={false}
+      figures={[heads.slice(0, 4), ...rows.map((row) => row.slice(0, 4))].map((row) => row.join('\t')).join('\n')}
+      csv={() =>
+        csvText([
+          [
+            'level',
+            'too little',
+            'just right',
+            'too much',
+            'liking lost where too little',
+            'liking lost where too much',
+          ],
+          ...rows,
+        ])
+      }
+      chartKey={words.key}
+      table={
+        <DataTable
+          caption={words.caption(title)}
+          rows={levels}
+          rowKey={({ level }) => level}
+          columns={[
+            { head: heads[0], cell: ({ level }) => level },
+            { head: heads[1], cell: (row: Level) => row.counts.tooLittle, isFigure: true },
+            { head: heads[2], cell: (row: Level) => row.counts.right, isFigure: true },
+            { head: heads[3], cell: (row: Level) => row.counts.tooMuch, isFigure: true },
+            { head: heads[4], cell: (row: Level) => costWords(row.penalties?.tooLittle.drop), isFigure: true },
+            { head: heads[5], cell: (row: Level) => costWords(row.penalties?.tooMuch.drop), isFigure: true },
+          ]}
+        />
+      }
+    >
+      <RightnessDrawing attribute={attribute} rows={counts} />
+    </ChartFrame>
+  );
+}

@@ -1,0 +1,5 @@
+/** A chance never stands as more exact than it is. */
+export function chanceWords(chance: number | null): string {
+  if (chance === null) return '–';
+  return chance < 0.001 ? 'below 0.001' : chance.toFixed(3);
+}

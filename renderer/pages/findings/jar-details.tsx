@@ -1,0 +1,30 @@
+import { capital } from '#renderer/format/words.ts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { chanceWords } from './chance-words.ts';
+import { words } from './words.ts';
+
+type Attribute = NonNullable<ValueOf<'findings:read'>['analysis']>['attributes'][number];
+
+/** Where a level had several jars: levels against jars of one level. */
+export function JarDetails({ attributes }: { readonly attributes: readonly Attribute[] }) {
+  const rows = attributes.flatMap(({ attribute, jars }) => (jars === null ? [] : [{ attribute, jars }]));
+  if (rows.length === 0) return null;
+  return (
+    <div className="subsection">
+      <h3>{words.jars}</h3>
+      <DataTable
+        caption={words.jars}
+        rows={rows}
+        rowKey={({ attribute }) => attribute}
+        columns={[
+          { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
+          { head: 'F', cell: ({ jars }) => jars.f.toFixed(2), isFigure: true },
+          { head: 'Degrees of freedom', cell: ({ jars }) => `${jars.dfLevel} and ${jars.dfJar}`, isFigure: true },
+          { head: 'Chance', cell: ({ jars }) => chanceWords(jars.p), isFigure: true },
+        ]}
+      />
+      <p className="soft small">{words.jarsNote}</p>
+    </div>
+  );
+}

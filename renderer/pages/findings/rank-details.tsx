@@ -1,0 +1,67 @@
+import { figureWords } from '#renderer/charts/figure-words.ts';
+import { capital } from '#renderer/format/words.ts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { chanceWords } from './chance-words.ts';
+import { words } from './words.ts';
+
+type Scored = ValueOf<'findings:places'>['scored'][number];
+
+interface RankDetailsProps {
+  readonly scored: readonly Scored[];
+  readonly order: readonly string[];
+}
+
+/** The scores by order alone: each taster's best-scored level first. */
+export function RankDetails({ scored, order }: RankDetailsProps) {
+  const rows = order.flatMap((name) => scored.filter(({ attribute }) => attribute === name));
+  if (rows.length === 0) return null;
+  const levels = [...new Set(rows.flatMap(({ samples }) => samples.map(({ sample }) => sample)))];
+  return (
+    <div className="subsection">
+      <h3>{words.ranks}</h3>
+      <DataTable
+        caption={words.ranks}
+        rows={rows}
+        rowKey={({ attribute }) => attribute}
+        columns={[
+          { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
+          { head: 'Counted', cell: ({ test }) => test?.blocks ?? '–', isFigure: true },
+          ...levels.map((level) => ({
+            head: level,
+            cell: ({ samples }: Scored) => {
+              const own = samples.find(({ sample }) => sample === level);
+              return own === undefined ? '–' : `${figureWords(own.rankSum)} ${own.letters ?? ''}`.trim();
+            },
+            isFigure: true,
+          })),
+          { head: 'Apart from', cell: (row) => figureWords(row.criticalDifference), isFigure: true },
+          { head: 'Friedman', cell: ({ test }) => (test === null ? '–' : test.chiSquare.toFixed(2)), isFigure: true },
+          { head: 'Kendall’s W', cell: ({ test }) => (test === null ? '–' : test.kendallW.toFixed(2)), isFigure: true },
+          {
+            head: 'Chance',
+            cell: ({ test }) =>
+              test === null ? '–' : `${chanceWords(test.p)} ${test.exact ? words.exact : words.approximate}`,
+            isFigure: true,
+          },
+          {
+            head: 'Page’s L',
+            cell: ({ page }) => (page === null ? '–' : figureWords(page.l)),
+            isFigure: true,
+          },
+          {
+            head: 'Rising',
+            cell: ({ page }) => (page === null ? '–' : chanceWords(page.better)),
+            isFigure: true,
+          },
+          {
+            head: 'Falling',
+            cell: ({ page }) => (page === null ? '–' : chanceWords(page.worse)),
+            isFigure: true,
+          },
+        ]}
+      />
+      <p className="soft small">{words.ranksNote}</p>
+    </div>
+  );
+}

@@ -1,0 +1,42 @@
+import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
+import { capital } from '#renderer/format/words.ts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { chanceWords } from './chance-words.ts';
+import { words } from './words.ts';
+
+type Attribute = NonNullable<ValueOf<'findings:read'>['analysis']>['attributes'][number];
+
+/** The line and the bend through ordered levels, where the levels stand on a line. */
+export function TrendDetails({ attributes }: { readonly attributes: readonly Attribute[] }) {
+  const rows = attributes.flatMap(({ attribute, trend }) => (trend === null ? [] : [{ attribute, trend }]));
+  if (rows.length === 0) return null;
+  return (
+    <div className="subsection">
+      <h3>{words.trends}</h3>
+      <DataTable
+        caption={words.trends}
+        rows={rows}
+        rowKey={({ attribute }) => attribute}
+        columns={[
+          { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
+          { head: 'Slope', cell: ({ trend }) => trend.slope.toFixed(2).replace('-', '−'), isFigure: true },
+          {
+            head: '95 % interval',
+            cell: ({ trend }) => intervalWords(trend.slopeLow, trend.slopeHigh),
+            isFigure: true,
+          },
+          { head: 'Chance of the slope', cell: ({ trend }) => chanceWords(trend.slopeP), isFigure: true },
+          {
+            head: 'Bend',
+            cell: ({ trend }) => (trend.curvature === null ? '–' : trend.curvature.toFixed(2).replace('-', '−')),
+            isFigure: true,
+          },
+          { head: 'Chance of the bend', cell: ({ trend }) => chanceWords(trend.curvatureP), isFigure: true },
+          { head: 'Page’s L', cell: ({ trend }) => figureWords(trend.pageL), isFigure: true },
+        ]}
+      />
+      <p className="soft small">{words.trendsNote}</p>
+    </div>
+  );
+}
