@@ -59,5 +59,6 @@ export const findingRequests = {
       headline: headline.nullable(),
       sentences: z.array(sentence),
     }),
+    { long: true },
   ),
 } as const;

@@ -8,6 +8,7 @@ import { type Sip, sippedAttributes } from '#renderer/charts/sip-marks.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { Closest } from './closest.tsx';
 import { DriversFindings } from './drivers.tsx';
 import { FigureDetails } from './figure-details.tsx';
 import { Headline } from './headline.tsx';
@@ -64,6 +65,7 @@ export function PanelFindings({ trial, findings, places, sips }: PanelFindingsPr
     <>
       {findings.headline === null ? null : <Headline trial={trial.id} headline={findings.headline} />}
       <RankedFindings trial={trial.id} rankings={places.rankings} isAnswer={findings.headline === null} />
+      {findings.scores.length === 0 ? null : <Closest trial={trial.id} />}
       {charts.length === 0 && places.rankings.length > 0 ? null : (
         <section className="section">
           <div className="section-head">

@@ -9,6 +9,8 @@ type PageTest = NonNullable<Ranking['page']>;
 
 export const words = {
   answer: 'The answer',
+  reading: 'Reading what the panel said…',
+  toWishes: 'Look at the wishes',
   sure: 'How sure',
   doubts: 'Its doubts',
   alsoShown: 'What did show',

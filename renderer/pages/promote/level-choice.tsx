@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { joined } from '#renderer/format/words.ts';
+import { shareWords } from '#renderer/parts/judgement/judgement-words.ts';
 import { Tape } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -14,6 +15,8 @@ interface LevelChoiceProps {
   readonly trial: Trial;
   readonly findings: Findings;
   readonly rankings: Rankings;
+  /** The level that comes closest to what was wished for, where wishes were said. */
+  readonly wished: ValueOf<'profiles:judge'>['levels'][number] | null;
   readonly sips: readonly Sip[];
   readonly chosen: string | null;
   readonly onChoose: (level: string) => void;
@@ -21,7 +24,8 @@ interface LevelChoiceProps {
 
 /** Why this level stands chosen, or why none does. */
 function reasonWords(props: Omit<LevelChoiceProps, 'chosen' | 'onChoose'>): string {
-  const { trial, findings, rankings, sips } = props;
+  const { trial, findings, rankings, wished, sips } = props;
+  if (wished !== null) return words.closest(wished.level, shareWords(wished.winShare));
   const winner = findings.headline?.winner ?? null;
   if (winner !== null) {
     const sureness = findings.sentences.find(({ attribute }) => attribute === findings.liking)?.sureness ?? 'unknown';
@@ -37,7 +41,8 @@ function reasonWords(props: Omit<LevelChoiceProps, 'chosen' | 'onChoose'>): stri
 }
 
 /** The trial's levels to choose from, each with what is known of it. */
-export function LevelChoice({ trial, findings, rankings, sips, chosen, onChoose }: LevelChoiceProps) {
+export function LevelChoice(props: LevelChoiceProps) {
+  const { trial, findings, rankings, sips, chosen, onChoose } = props;
   const group = useId();
   const liking = findings.analysis?.attributes.find(({ attribute }) => attribute === findings.liking);
   return (
@@ -45,7 +50,7 @@ export function LevelChoice({ trial, findings, rankings, sips, chosen, onChoose 
       <legend>
         <h2>{words.which}</h2>
       </legend>
-      <p>{reasonWords({ trial, findings, rankings, sips })}</p>
+      <p>{reasonWords(props)}</p>
       {trial.levelsWhole.map(({ id, name, isControl }) => {
         const jars = trial.jarsWhole.filter(
           (jar) => jar.level === id && jar.startedAt !== null && jar.state !== 'discarded',

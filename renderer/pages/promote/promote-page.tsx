@@ -3,6 +3,7 @@ import { ingredientName } from '#core/trial/formula.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { capital, joined } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { useJudgement } from '#renderer/parts/judgement/use-judgement.ts';
 import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { LevelChoice } from './level-choice.tsx';
@@ -31,7 +32,12 @@ interface PromotionProps {
 }
 
 function Promotion({ trial, findings, rankings, sips }: PromotionProps) {
-  const best = trial.levelsWhole.find(({ name }) => name === findings.headline?.winner?.level)?.id ?? null;
+  const profile = useAnswer('profiles:open', { trial: trial.id });
+  const hasWishes = (profile.data?.wishes.length ?? 0) > 0 && (profile.data?.closedTastings ?? 0) > 0;
+  const judged = useJudgement(trial.id, hasWishes);
+  const wished = judged.value?.levels.find(({ level }) => level === judged.value?.winner) ?? null;
+  const winner = wished?.level ?? findings.headline?.winner?.level;
+  const best = trial.levelsWhole.find(({ name }) => name === winner)?.id ?? null;
   const [picked, setPicked] = useState<string | null>(null);
   const chosen = picked ?? best;
   const preview = useAnswer('recipes:preview', { trial: trial.id, level: chosen ?? '-' }, { enabled: chosen !== null });
@@ -40,6 +46,7 @@ function Promotion({ trial, findings, rankings, sips }: PromotionProps) {
     <>
       <div className="promote-choose">
         <LevelChoice
+          wished={wished}
           trial={trial}
           findings={findings}
           rankings={rankings}

@@ -12,6 +12,8 @@ export const words = {
   which: 'Which level becomes the house recipe?',
   chosenByPanel: (level: string, mean: string, sureness: Sureness) =>
     `“${level}” is chosen for you: the panel liked it best (${mean}), and is ${surely[sureness]} that the levels were not all liked alike. You may choose another.`,
+  closest: (level: string, share: string) =>
+    `“${level}” is chosen for you: it comes closest to what you wished for, first in ${share} redrawn panels. You may choose another.`,
   ranked: (sentence: string) => `The panel put the jars in order. ${sentence} Choose the level.`,
   panelUnsure: 'The panel doesn’t say clearly which level is best, so nothing is chosen for you.',
   sipsOnly: 'No panel has tasted this trial. You may go by your own sips; the recipe will say so.',

@@ -1,11 +1,12 @@
 import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Judgement } from '#renderer/parts/judgement/judgement.tsx';
+import { words as judgementWords } from '#renderer/parts/judgement/words.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { BeforeTasting } from './before-tasting.tsx';
-import { Judgement } from './judgement.tsx';
 import { useWishes } from './use-wishes.ts';
 import { wishPlaces } from './wish.ts';
 import { WishRow } from './wish-row.tsx';
@@ -33,8 +34,8 @@ function Wishes({ trial, profile }: WishesProps) {
         </div>
       </section>
       <section className="section">
-        <h2>{words.closest}</h2>
-        {profile.setAfterReveal ? <p className="wish-late">{words.late}</p> : null}
+        <h2>{judgementWords.closest}</h2>
+        {profile.setAfterReveal ? <p className="wish-late">{judgementWords.late}</p> : null}
         {isTasted ? null : <p className="soft">{words.notYet}</p>}
         {isTasted && !hasWishes ? <p className="soft">{words.noWishes}</p> : null}
         <Judgement trial={trial.id} isReady={isTasted && hasWishes} />

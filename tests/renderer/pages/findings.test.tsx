@@ -104,6 +104,7 @@ function bridgeWith(change: Partial<Parameters<typeof standInBridge>[0]> = {}) {
     'trials:open': trial,
     'findings:read': findings,
     'findings:places': { rankings: [], scored: [] },
+    'profiles:open': { wishes: [], attributes: [], closedTastings: 1, setAfterReveal: false },
     'findings:penalties': { attributes: [], rule: '' },
     'findings:drivers': { drivers: [], untold: [], together: [], needs: 'With two jars it can’t be told.' },
     'sips:byTrial': { sips: [] },
@@ -192,6 +193,31 @@ describe('Promote', () => {
     pageOver(bridgeWith({ 'findings:read': sure }), <PromotePage id={trial.id} />);
     expect(await screen.findByRole<HTMLInputElement>('radio', { name: /4 days/, checked: true })).toBeTruthy();
     expect(screen.getByText(/“4 days” is chosen for you: .* and is fairly sure/)).toBeTruthy();
+  });
+
+  it('goes by what was wished for, where wishes were said', async () => {
+    const wish = { attribute: 'tang', goal: 'less' as const, low: 1, high: 9, target: null, importance: 1 };
+    const level = { desirability: 0.7, low: 0.5, high: 0.9 };
+    const bridge = bridgeWith({
+      'profiles:open': { wishes: [wish], attributes: [], closedTastings: 1, setAfterReveal: false },
+      'profiles:judge': {
+        levels: [
+          { ...level, level: '2 days', winShare: 0.82 },
+          { ...level, level: '4 days', winShare: 0.18 },
+        ],
+        winner: '2 days',
+        setAfterReveal: false,
+        needs: null,
+      },
+    });
+    pageOver(bridge, <PromotePage id={trial.id} />);
+    expect(await screen.findByRole('radio', { name: /2 days/, checked: true })).toBeTruthy();
+    expect(screen.getByText(/closest to what you wished for, first in 82 of 100 redrawn panels/)).toBeTruthy();
+    cleanup();
+    pageOver(bridge, <FindingsPage id={trial.id} />);
+    expect(
+      await screen.findByText(/“2 days” comes closest to what is wanted\. .* first in 82 of 100 panels/),
+    ).toBeTruthy();
   });
 
   it('shows a refusal where it belongs', async () => {

@@ -51,6 +51,10 @@ describe('A trial', () => {
       'pantry:list': { ingredients: [] },
       'trials:open': trial,
       'findings:read': findings,
+      'findings:places': { rankings: [], scored: [] },
+      'findings:penalties': { attributes: [], rule: '' },
+      'findings:drivers': { drivers: [], untold: [], together: [], needs: 'Too few jars.' },
+      'profiles:open': { wishes: [], attributes: [], closedTastings: 1, setAfterReveal: false },
       'sips:byTrial': { sips: [] },
       'tastings:list': { tastings: [] },
     });
@@ -71,6 +75,7 @@ describe('A trial', () => {
       'pantry:list': { ingredients: [] },
       'trials:open': trial,
       'findings:read': { ...findings, tastings: 0, scores: [], analysis: null, headline: null, sentences: [] },
+      'findings:places': { rankings: [], scored: [] },
       'sips:byTrial': { sips: [] },
       'tastings:list': { tastings: [] },
     });

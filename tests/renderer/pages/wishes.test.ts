@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { desirability } from '#core/panel/desirability.ts';
-import { judgementSentence, rightWords, shareWords } from '#renderer/pages/wishes/judgement-words.ts';
 import { slopePoints, type Wish, wishFor, wishPlaces, withWish } from '#renderer/pages/wishes/wish.ts';
+import { judgementSentence, rightWords, shareWords } from '#renderer/parts/judgement/judgement-words.ts';
 import { errorBasis, neededWords, sightSentence, tooFewWords } from '#renderer/parts/panel-sight/panel-sight-words.ts';
 
 const tang: Wish = { attribute: 'tang', goal: 'target', low: 2, high: 8, target: 5, importance: 2 };

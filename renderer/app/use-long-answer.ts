@@ -1,14 +1,12 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
-import { ask } from '#renderer/app/ask.ts';
-import type { ValueOf } from '#shared/contract/all-requests.ts';
+import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
+import { ask } from './ask.ts';
 
-/** Redrawn panels: shares then move by about a percent from seed to seed. */
-const draws = 5000;
-
-export interface Judgement {
-  readonly value: ValueOf<'profiles:judge'> | undefined;
+/** An answer that may take a while: it tells how far it is and can be stopped. */
+export interface LongAnswer<Value> {
+  readonly value: Value | undefined;
   readonly failure: Failure | null;
   readonly isUnderWay: boolean;
   /** 0 to 1. */
@@ -18,18 +16,22 @@ export interface Judgement {
   again(): void;
 }
 
-/** Which level comes closest: a request that tells how far it is and can be stopped. */
-export function useJudgement(trial: string, enabled: boolean): Judgement {
+/** The desk's answer to a long reading request, kept and read again when its rows change. */
+export function useLongAnswer<Name extends RequestName>(
+  name: Name,
+  input: AskedOf<Name>,
+  enabled = true,
+): LongAnswer<ValueOf<Name>> {
   const client = useQueryClient();
   const [done, setDone] = useState(0);
   const [wasStopped, setStopped] = useState(false);
-  const key = ['profiles:judge', { trial, draws }];
-  const query = useQuery<ValueOf<'profiles:judge'>, Failure>({
-    queryKey: key,
+  const queryKey = [name, input];
+  const query = useQuery<ValueOf<Name>, Failure>({
+    queryKey,
     queryFn: ({ signal }) => {
       setDone(0);
       setStopped(false);
-      return ask('profiles:judge', { trial, draws }, { signal, onProgress: (now, of) => setDone(now / of) });
+      return ask(name, input, { signal, onProgress: (now, of) => setDone(of === 0 ? 0 : now / of) });
     },
     enabled,
   });
@@ -41,7 +43,7 @@ export function useJudgement(trial: string, enabled: boolean): Judgement {
     wasStopped: wasStopped && query.data === undefined,
     stop() {
       setStopped(true);
-      void client.cancelQueries({ queryKey: key });
+      void client.cancelQueries({ queryKey });
     },
     again: () => void query.refetch(),
   };

@@ -1,23 +1,24 @@
-import { Button } from '#renderer/parts/button/button.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { judgementSentence, rightWords, shareWords } from './judgement-words.ts';
 import { useJudgement } from './use-judgement.ts';
 import { words } from './words.ts';
+import './judgement.css';
 
 type Judged = ValueOf<'profiles:judge'>;
 
 /** Each level with a bar for how often it would come out first. */
 function LevelBars({ levels, winner }: Judged) {
   return (
-    <ul className="wish-bars" aria-label={words.closest}>
+    <ul className="judged-bars" aria-label={words.closest}>
       {levels.map((each) => (
         <li key={each.level} className={each.level === winner ? 'is-closest' : undefined}>
-          <span className="wish-bar-name">{each.level}</span>
-          <span className="wish-bar" aria-hidden="true">
+          <span className="judged-bar-name">{each.level}</span>
+          <span className="judged-bar" aria-hidden="true">
             <span style={{ '--share': each.winShare }} />
           </span>
-          <span className="wish-bar-words figures">first in {shareWords(each.winShare)}</span>
+          <span className="judged-bar-words figures">first in {shareWords(each.winShare)}</span>
         </li>
       ))}
     </ul>
@@ -30,9 +31,9 @@ function JudgedLevels({ judged }: { readonly judged: Judged }) {
   if (sentence === null) return <p>{words.noneFits}</p>;
   return (
     <>
-      <p className="wish-sentence">{sentence}</p>
+      <p className="judged-sentence">{sentence}</p>
       <LevelBars {...judged} />
-      <details className="wish-part">
+      <details>
         <summary>{words.table}</summary>
         <DataTable
           caption={words.closest}
@@ -57,24 +58,9 @@ function JudgedLevels({ judged }: { readonly judged: Judged }) {
 export function Judgement({ trial, isReady }: { readonly trial: string; readonly isReady: boolean }) {
   const judgement = useJudgement(trial, isReady);
   if (!isReady) return null;
-  if (judgement.wasStopped) {
-    return (
-      <div className="button-row">
-        <p>{words.stopped}</p>
-        <Button onClick={judgement.again}>{words.judgeAgain}</Button>
-      </div>
-    );
-  }
   return (
     <>
-      {judgement.isUnderWay ? (
-        <div className="wish-under-way answer-pending">
-          <p role="status">{words.judging}</p>
-          <progress value={judgement.done} max={1} aria-label={words.judging} />
-          <Button onClick={judgement.stop}>{words.stop}</Button>
-        </div>
-      ) : null}
-      {judgement.failure === null ? null : <p role="alert">{judgement.failure.message}</p>}
+      <UnderWay of={judgement} doing={words.judging} />
       {judgement.value === undefined ? null : <JudgedLevels judged={judgement.value} />}
     </>
   );
