@@ -1,5 +1,6 @@
 import type { ComputingName, KitchenName } from '#shared/contract/all-requests.ts';
 import { baseHandlers } from './bases.ts';
+import { carryingHandlers } from './carrying.ts';
 import { courseHandlers } from './course.ts';
 import { discriminationDesignComputers } from './discrimination-design.ts';
 import { discriminationHandlers } from './discriminations.ts';
@@ -39,6 +40,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...placeFindingHandlers,
   ...likingFindingHandlers,
   ...recipeHandlers,
+  ...carryingHandlers,
 };
 
 /** And every request that only computes. */

@@ -1,4 +1,4 @@
-import { type CsvCell, csvText } from './csv-text.ts';
+import { type CsvCell, csvText } from '#shared/csv-text.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 
 const head: readonly CsvCell[] = [

@@ -1,4 +1,4 @@
-import { harmlessCell } from './csv-text.ts';
+import { harmlessCell } from '#shared/csv-text.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 
 function cell(value: number | null): string {

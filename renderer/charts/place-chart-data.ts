@@ -1,5 +1,5 @@
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { csvText } from './csv-text.ts';
+import { csvText } from '#shared/csv-text.ts';
 
 type Ranking = ValueOf<'findings:places'>['rankings'][number];
 

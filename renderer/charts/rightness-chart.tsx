@@ -1,9 +1,9 @@
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { csvText } from '#shared/csv-text.ts';
 import { attributeColour } from './attribute-colour.ts';
 import { ChartFrame } from './chart-frame.tsx';
-import { csvText } from './csv-text.ts';
 import { figureWords } from './figure-words.ts';
 import { RightnessDrawing } from './rightness-drawing.tsx';
 

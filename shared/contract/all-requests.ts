@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
+import { carryingRequests } from './carrying.ts';
 import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
 import { findingRequests } from './findings.ts';
@@ -34,6 +35,7 @@ export const allRequests = {
   ...panelSightRequests,
   ...fermentRequests,
   ...recipeRequests,
+  ...carryingRequests,
 } as const;
 
 export type RequestName = keyof typeof allRequests;

@@ -1,11 +1,11 @@
 import { useRef, useState } from 'react';
 import { useAnswer } from '#renderer/app/use-answer.ts';
-import { csvText } from '#renderer/charts/csv-text.ts';
 import { TakeChart } from '#renderer/charts/take-chart.tsx';
 import { typedNumber } from '#renderer/format/number-field.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { csvText } from '#shared/csv-text.ts';
 import { errorBasis, neededWords, type Panel, sightSentence, tooFewWords } from './panel-sight-words.ts';
 import { SightDrawing } from './sight-drawing.tsx';
 import './panel-sight.css';

@@ -2,11 +2,11 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { chartKeyWords } from '#renderer/charts/chart-key.ts';
 import { brokenLines } from '#renderer/charts/chart-svg.ts';
-import { csvText, harmlessCell } from '#renderer/charts/csv-text.ts';
 import { factorChartCsv } from '#renderer/charts/factor-chart-csv.ts';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { factorChartFigures } from '#renderer/charts/factor-chart-figures.ts';
 import { fileName } from '#renderer/charts/save-file.ts';
+import { csvText, harmlessCell } from '#shared/csv-text.ts';
 import { findings, idOf } from '../small-kitchen.ts';
 
 const levels = ['2 days', '4 days'];

@@ -1,0 +1,80 @@
+import { carriedFile, carriedFormat } from '#shared/contract/carried-file.ts';
+import { Failure } from '#shared/failure.ts';
+import type { Value } from '../statements.ts';
+import { type TableName, tableNames } from '../tables.ts';
+
+/** Rows by table, as they stand in a kitchen. */
+export type CarriedRows = ReadonlyMap<TableName, readonly Readonly<Record<string, Value>>[]>;
+
+export interface CarriedFile {
+  /** The kitchen's own name, so that a person knows where it comes from. */
+  readonly from: string;
+  readonly holds: 'kitchen' | 'trial';
+  /** The number of the schema's last migration. */
+  readonly schema: number;
+  readonly rows: CarriedRows;
+}
+
+/**
+ * Reads a carried file.
+ *
+ * @param schema the number of this program's own last migration
+ * @throws Failure `ill-formed-json` when it is no JSON; `invalid-input` when it is another file; `store-newer` when a newer program made it
+ */
+export function readCarriedFile(text: string, schema: number): CarriedFile {
+  let whole: unknown;
+  try {
+    whole = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
+  } catch {
+    throw new Failure('ill-formed-json', 'This file can’t be read: it is no JSON, or it is cut off.', ['text']);
+  }
+  const read = carriedFile.safeParse(whole);
+  if (!read.success) {
+    throw new Failure(
+      'invalid-input',
+      'This is not a file that carries a kitchen or a trial. Nothing was taken from it.',
+      ['text'],
+    );
+  }
+  if (read.data.schema > schema) {
+    throw new Failure(
+      'store-newer',
+      'A newer program wrote this file. Nothing was taken from it; update this one first.',
+      ['text'],
+    );
+  }
+  const rows = new Map<TableName, Readonly<Record<string, Value>>[]>();
+  for (const [name, own] of Object.entries(read.data.tables)) {
+    const table = tableNames.find((each) => each === name);
+    if (table === undefined) {
+      throw new Failure(
+        'invalid-input',
+        `The file holds “${name.slice(0, 40)}”, which no kitchen has. Nothing was taken from it.`,
+        ['text'],
+      );
+    }
+    rows.set(table, own);
+  }
+  return { from: read.data.from, holds: read.data.holds, schema: read.data.schema, rows };
+}
+
+/** The pieces of a carried file, row by row, so that a large kitchen need not stand in memory as one text. */
+export function* carriedText(
+  { from, holds, schema }: Omit<CarriedFile, 'rows'>,
+  rowsOf: (table: TableName) => Iterable<Readonly<Record<string, Value>>>,
+): Generator<string> {
+  const head = { format: carriedFormat, holds, schema, from };
+  yield `${JSON.stringify(head, null, 1).slice(0, -2)},\n "tables": {`;
+  let isFirstTable = true;
+  for (const table of tableNames) {
+    let isFirst = true;
+    for (const row of rowsOf(table)) {
+      if (isFirst) yield `${isFirstTable ? '' : ','}\n  ${JSON.stringify(table)}: [`;
+      yield `${isFirst ? '' : ','}\n   ${JSON.stringify(row)}`;
+      isFirst = false;
+      isFirstTable = false;
+    }
+    if (!isFirst) yield '\n  ]';
+  }
+  yield '\n }\n}\n';
+}

@@ -1,0 +1,57 @@
+import { id as idShape } from '#shared/contract/fields.ts';
+import { storedJson } from '#shared/contract/stored-json.ts';
+import type { Value } from '../statements.ts';
+import { columnNames, type TableName, tables } from '../tables.ts';
+
+const momentShape = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
+
+function cellProblem(column: string, kind: string, value: Value | undefined): string | null {
+  if (value === undefined || value === null) return kind.endsWith('?') ? null : `${column} is missing`;
+  if (kind.startsWith('text')) {
+    if (typeof value !== 'string') return `${column} must be words`;
+    return value.isWellFormed() && !value.includes('\0') ? null : `${column} holds characters that are none`;
+  }
+  if (typeof value !== 'number' || !Number.isFinite(value)) return `${column} must be a number`;
+  return kind === 'flag' && value !== 0 && value !== 1 ? `${column} must be 0 or 1` : null;
+}
+
+/** Text that a kitchen holds as JSON must have the shape that the screens count on. */
+function jsonProblem(table: TableName, row: Readonly<Record<string, Value>>): string | null {
+  for (const [column, shape] of Object.entries(storedJson[table] ?? {})) {
+    const text = row[column];
+    if (text === null || text === undefined) continue;
+    try {
+      if (!shape.safeParse(JSON.parse(String(text))).success) return `${column} is not of its form`;
+    } catch {
+      return `${column} is no JSON`;
+    }
+  }
+  return null;
+}
+
+/**
+ * Why a row from elsewhere can't stand in this kitchen, in a few words; null when it can.
+ *
+ * Method: every column by its kind, JSON by its shape, id and moment by their form, nothing that the table doesn't have. Ranges are
+ * left to the table's own CHECKs.
+ */
+export function rowProblem(table: TableName, row: Readonly<Record<string, Value>>): string | null {
+  const known = new Set(columnNames(table));
+  const strange = Object.keys(row).find((column) => !known.has(column));
+  if (strange !== undefined) return `there is no “${strange.slice(0, 40)}”`;
+  if (!idShape.safeParse(row.id).success) return 'id is no id';
+  if (typeof row.revision !== 'number' || !Number.isInteger(row.revision) || row.revision < 1)
+    return 'revision must be 1 or more';
+  if (row.is_sample !== 0 && row.is_sample !== 1) return 'is_sample must be 0 or 1';
+  if (typeof row.created_at !== 'string' || !momentShape.test(row.created_at)) return 'created_at is no moment';
+  for (const [column, kind] of Object.entries(tables[table].columns)) {
+    const problem = cellProblem(column, kind, row[column]);
+    if (problem !== null) return problem;
+  }
+  return jsonProblem(table, row);
+}
+
+/** The row with every column of its table: what an older program did not know is null. */
+export function wholeRow(table: TableName, row: Readonly<Record<string, Value>>): Record<string, Value> {
+  return Object.fromEntries(columnNames(table).map((column) => [column, row[column] ?? null]));
+}
