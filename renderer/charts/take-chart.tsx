@@ -1,9 +1,9 @@
 import type { RefObject } from 'react';
+import { fileName, saveFile } from '#renderer/format/save-file.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { chartPicture } from './chart-picture.ts';
 import { type ChartSvg, chartSvg, type PictureWords } from './chart-svg.ts';
-import { fileName, saveFile } from './save-file.ts';
 
 const words = {
   take: (title: string) => `Save or copy ${title.toLowerCase()}`,

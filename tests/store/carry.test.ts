@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { storedJson } from '#shared/contract/stored-json.ts';
-import { columnWordFaults } from '#store/carry/column-words.ts';
+import { columnWordFaults } from '#store/carry/column-words-table.ts';
 import { columnNames, type TableName, tableNames } from '#store/tables.ts';
 import { type TestDesk, temporaryDesk, temporaryFolder } from './temporary-kitchen.ts';
 

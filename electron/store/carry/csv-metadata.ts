@@ -1,6 +1,6 @@
 import type { Reader } from '../reader.ts';
 import { columnNames, type TableName, tables } from '../tables.ts';
-import { columnWords } from './column-words.ts';
+import { columnWords } from './column-words-table.ts';
 
 function datatype(table: TableName, column: string): string {
   if (column === 'revision' || column === 'is_sample') return 'integer';

@@ -3,11 +3,8 @@ import { ask } from '#renderer/app/ask.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
+import { sizeWords } from './size-words.ts';
 import { words } from './words.ts';
-
-function sizeWords(bytes: number): string {
-  return bytes < 1_000_000 ? `${Math.ceil(bytes / 1000)} kB` : `${(bytes / 1_000_000).toFixed(1)} MB`;
-}
 
 /** Backup and check: both only read, and both say what they saw. */
 export function Care() {

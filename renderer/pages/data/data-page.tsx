@@ -9,8 +9,10 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Bin } from './bin.tsx';
 import { Care } from './care.tsx';
+import { carryWords } from './carry-words.ts';
 import { History } from './history.tsx';
 import { KitchenForm } from './kitchen-form.tsx';
+import { ExportAll, TakeInFile } from './take-along.tsx';
 import { countWords, words } from './words.ts';
 import './data.css';
 
@@ -61,6 +63,11 @@ export function DataPage() {
             <section className="section">
               <h2>{words.care}</h2>
               <Care />
+            </section>
+            <section className="section">
+              <h2>{carryWords.title}</h2>
+              <ExportAll />
+              <TakeInFile />
             </section>
             <Sample kitchen={value} />
           </>

@@ -3,10 +3,7 @@ import { FactorChart } from '#renderer/charts/factor-chart.tsx';
 import { factorChartCsv } from '#renderer/charts/factor-chart-csv.ts';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { FactorChartLegend } from '#renderer/charts/factor-chart-legend.tsx';
-import { fileName, saveFile } from '#renderer/charts/save-file.ts';
 import { type Sip, sippedAttributes } from '#renderer/charts/sip-marks.ts';
-import { Button } from '#renderer/parts/button/button.tsx';
-import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Closest } from './closest.tsx';
 import { DriversFindings } from './drivers.tsx';
@@ -14,6 +11,7 @@ import { FigureDetails } from './figure-details.tsx';
 import { Headline } from './headline.tsx';
 import { RankedFindings } from './ranked-findings.tsx';
 import { RightnessFindings } from './rightness.tsx';
+import { SaveFindings } from './save-findings.tsx';
 import { TastersForm } from './tasters-form.tsx';
 import { axisWords, words } from './words.ts';
 
@@ -37,16 +35,10 @@ function attributesOf(findings: Findings, sips: readonly Sip[]): string[] {
 
 /** What closed tastings say: the answer first, then liking, then the rest, then the figures. */
 export function PanelFindings({ trial, findings, places, sips }: PanelFindingsProps) {
-  const { say } = useToasts();
   const order = attributesOf(findings, sips);
   const levels = trial.levelsWhole.map(({ name }) => name);
   const charts = order.map((attribute) => factorChartData(findings, attribute, levels, { factor: trial.factor, sips }));
   const sentenceOf = (attribute: string) => findings.sentences.find((one) => one.attribute === attribute);
-  const saveAll = () => {
-    const name = fileName(trial.question, 'csv');
-    saveFile(new Blob(['\uFEFF', factorChartCsv(charts)], { type: 'text/csv' }), name);
-    say({ kind: 'done', words: words.savedAll(name) });
-  };
   const drawn = (data: (typeof charts)[number]) => {
     const isLiking = data.attribute === findings.liking;
     return (
@@ -70,9 +62,7 @@ export function PanelFindings({ trial, findings, places, sips }: PanelFindingsPr
         <section className="section">
           <div className="section-head">
             <h2>{words.sample}</h2>
-            <Button weight="quiet" className="no-print" onClick={saveAll}>
-              {words.saveAll}
-            </Button>
+            <SaveFindings trial={trial} csv={() => factorChartCsv(charts)} />
           </div>
           {findings.scores.length === 0 ? <p className="soft">{words.noScores}</p> : null}
           <FactorChartLegend charts={charts} />

@@ -30,6 +30,8 @@ export const words = {
   promoteAny: 'Choose a level for a house recipe',
   details: 'For those who want the figures: pairs, letters, tests',
   saveAll: 'Save every figure (CSV)',
+  saveText: 'Save as text (Markdown)',
+  cantSave: 'The file could not be written.',
   savedAll: (file: string) => `${file} was handed to your downloads.`,
   pairs: (attribute: string) => `${attribute}: each level against each other`,
   control: (attribute: string, control: string) => `${attribute}: each level against “${control}”`,

@@ -1,5 +1,10 @@
 import type { Factor } from '#core/trial/factor.ts';
+import { ask } from '#renderer/app/ask.ts';
+import { saveFile } from '#renderer/format/save-file.ts';
+import { Button } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { Failure } from '#shared/failure.ts';
 
 const wantedWords = {
   title: 'What is wanted',
@@ -13,6 +18,19 @@ function apartTitle(factor: Factor): string {
   return factor === 'state' ? 'Is frozen really different from fresh?' : 'Do two of these jars really taste different?';
 }
 
+const giveWords = {
+  title: 'Give it to another kitchen',
+  facts: 'One file with its jars, readings, tastings and scores. Another kitchen takes it in on its Data page.',
+  save: 'Save as a file',
+  saved: (name: string, left: readonly string[], tellsCodes: boolean) =>
+    [
+      `${name} was handed to your downloads.`,
+      ...(tellsCodes ? ['A tasting in it is still open: whoever reads the file sees the codes.'] : []),
+      ...(left.length === 0 ? [] : [`Left at home, because jars of other trials were poured too: ${left.join(', ')}.`]),
+    ].join(' '),
+  cant: 'The file could not be written.',
+} as const;
+
 interface TrialMoreProps {
   readonly trial: string;
   readonly factor: Factor;
@@ -20,12 +38,31 @@ interface TrialMoreProps {
 
 /** What else can be done with a trial, beside its steps. */
 export function TrialMore({ trial, factor }: TrialMoreProps) {
+  const { say } = useToasts();
+  async function give() {
+    try {
+      const { name, text, left, tellsCodes } = await ask('data:trialFile', { trial });
+      saveFile(new Blob([text], { type: 'application/json' }), name);
+      say({ kind: 'done', words: giveWords.saved(name, left, tellsCodes) });
+    } catch (error) {
+      say({ kind: 'fault', words: error instanceof Failure ? error.message : giveWords.cant });
+    }
+  }
   return (
     <section className="section" aria-labelledby="trial-more">
       <h2 id="trial-more">More for this trial</h2>
       <RowList label="More for this trial">
         <Row title={wantedWords.title} to={`/trials/${trial}/wishes`} facts={<span>{wantedWords.facts}</span>} />
         <Row title={apartTitle(factor)} to={`/trials/${trial}/telling-apart`} facts={<span>{apartFacts}</span>} />
+        <Row
+          title={giveWords.title}
+          facts={<span>{giveWords.facts}</span>}
+          actions={
+            <Button weight="quiet" onClick={() => void give()}>
+              {giveWords.save}
+            </Button>
+          }
+        />
       </RowList>
     </section>
   );

@@ -5,7 +5,7 @@ import { brokenLines } from '#renderer/charts/chart-svg.ts';
 import { factorChartCsv } from '#renderer/charts/factor-chart-csv.ts';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { factorChartFigures } from '#renderer/charts/factor-chart-figures.ts';
-import { fileName } from '#renderer/charts/save-file.ts';
+import { fileName } from '#renderer/format/save-file.ts';
 import { csvText, harmlessCell } from '#shared/csv-text.ts';
 import { findings, idOf } from '../small-kitchen.ts';
 

@@ -1,0 +1,114 @@
+import { useState } from 'react';
+import { useLongRequest } from '#renderer/app/use-long-request.ts';
+import { counted } from '#renderer/format/words.ts';
+import { Button } from '#renderer/parts/button/button.tsx';
+import { Field } from '#renderer/parts/field/field.tsx';
+import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { carryWords, tableWords } from './carry-words.ts';
+import { sizeWords } from './size-words.ts';
+
+const mostShown = 12;
+
+type TakenIn = ValueOf<'data:takeIn'>;
+
+/** Everything as files: for a spreadsheet, for another kitchen, for keeps. */
+export function ExportAll() {
+  const all = useLongRequest('data:export');
+  const bytes = (all.value?.files ?? []).reduce((sum, file) => sum + file.bytes, 0);
+  return (
+    <div className="subsection">
+      <h3>{carryWords.out}</h3>
+      <p className="soft">{carryWords.outLine}</p>
+      <div className="button-row">
+        <Button disabled={all.isUnderWay} onClick={() => void all.run({})}>
+          {carryWords.export}
+        </Button>
+      </div>
+      <UnderWay of={all} doing={carryWords.exporting} />
+      {all.value === undefined ? null : (
+        <p role="status">
+          {carryWords.exported(counted(all.value.files.length, 'file'), sizeWords(bytes))}{' '}
+          <span className="data-path">{all.value.folder}</span>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** What taking a file in would bring, before anything is kept. */
+function Preview({ found }: { readonly found: TakenIn }) {
+  const lines = [
+    ...found.fresh.map(({ table, rows }) => counted(rows, ...tableWords(table))),
+    ...(found.same === 0 ? [] : [carryWords.same(counted(found.same, 'row'))]),
+    ...found.renamed.slice(0, mostShown).map(({ name, becomes }) => carryWords.renamed(name, becomes)),
+    ...found.kept.slice(0, mostShown).map(({ name, table }) => carryWords.kept(name, tableWords(table)[0])),
+    ...(found.kept.length > mostShown ? [carryWords.more(found.kept.length - mostShown)] : []),
+  ];
+  return (
+    <ul className="data-list">
+      {lines.map((line, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: lines may repeat and never move
+        <li key={place}>{line}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** A trial or a kitchen from a file: looked at first, taken only when told. */
+export function TakeInFile() {
+  const look = useLongRequest('data:takeIn');
+  const take = useLongRequest('data:takeIn');
+  const [text, setText] = useState<string | null>(null);
+  const [fault, setFault] = useState<string | undefined>(undefined);
+
+  async function read(file: File | undefined) {
+    take.forget();
+    if (file === undefined) return;
+    setFault(undefined);
+    if (file.size > 40_000_000) return setFault(carryWords.tooLarge);
+    try {
+      const given = await file.text();
+      setText(given);
+      await look.run({ text: given, preview: true });
+    } catch {
+      setFault(carryWords.cantRead);
+    }
+  }
+
+  const found = look.value;
+  return (
+    <div className="subsection">
+      <h3>{carryWords.in}</h3>
+      <p className="soft">{carryWords.inLine}</p>
+      <Field label={carryWords.file} fault={fault ?? look.failure?.message}>
+        {(wiring) => (
+          <input
+            {...wiring}
+            type="file"
+            accept=".sidejar-trial,.json,application/json"
+            onChange={({ target }) => void read(target.files?.[0])}
+          />
+        )}
+      </Field>
+      {look.failure === null ? <UnderWay of={look} doing={carryWords.looking} /> : null}
+      <UnderWay of={take} doing={carryWords.taking} />
+      {take.value === undefined ? null : <p role="status">{carryWords.taken(take.value.from)}</p>}
+      {found === undefined || text === null || take.value !== undefined ? null : (
+        <>
+          <p role="status">
+            {found.fresh.length === 0 ? carryWords.nothing : carryWords.found[found.holds](found.from)}
+          </p>
+          <Preview found={found} />
+          {found.fresh.length === 0 ? null : (
+            <div className="button-row">
+              <Button weight="main" disabled={take.isUnderWay} onClick={() => void take.run({ text })}>
+                {carryWords.take}
+              </Button>
+            </div>
+          )}
+        </>
+      )}
+    </div>
+  );
+}
