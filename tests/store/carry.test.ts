@@ -286,21 +286,3 @@ describe('a trial for somebody else', () => {
     expect(markdown.text.split('\n')[0]).toBe('# \\# \\<img src=x onerror=alert\\(1\\)\\> \\[a\\]\\(b\\)');
   });
 });
-
-describe('findings:text', () => {
-  it('holds the headline, its doubts and each attribute’s table', async () => {
-    const test = await sampleDesk();
-    const trial = (await test.ask('trials:list', {})).trials.find(({ factor }) => factor === 'days')?.id ?? '';
-    const { text, name } = await test.ask('findings:text', { trial });
-    const { headline, analysis } = await test.ask('findings:read', { trial });
-    expect(name).toMatch(/\.md$/);
-    const words = text.replace(/\\(.)/g, '$1');
-    expect(words).toContain(`**${headline?.sentence}**`);
-    for (const doubt of headline?.doubts ?? []) expect(words).toContain(`- ${doubt}`);
-    const liking = analysis?.attributes.find(({ attribute }) => attribute === 'liking');
-    for (const { sample, mean } of liking?.means ?? []) {
-      expect(words).toMatch(new RegExp(`\\| ${sample} \\| \\d+ \\| ${mean?.toFixed(2)} \\|`));
-    }
-    expect(words).not.toMatch(/NaN|undefined|null/);
-  });
-});
