@@ -1,7 +1,7 @@
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Row } from '#store/tables.ts';
 import type { Watch } from './handler.ts';
-import { scaleProblem } from './scale-problem.ts';
+import { numberIn, readScore } from './read-score.ts';
 import type { ReadTable, RefusedRow, WrittenScore } from './score-table.ts';
 import { type Attribute, isNameProblem, namesOfTasting, type TastingNames } from './tasting-names.ts';
 
@@ -14,17 +14,12 @@ export interface MatchedScore {
   readonly score: number;
 }
 
-const numeral = /^[+-]?\d+(?:[.,]\d+)?$/;
-
-function numberIn(written: string): number | null {
-  return numeral.test(written) ? Number(written.replace(',', '.')) : null;
-}
-
 interface Named {
   readonly taster: { readonly id: string; readonly name: string };
   readonly sample: { readonly id: string };
   readonly attribute: Attribute;
   readonly score: number;
+  readonly isShared: boolean;
 }
 
 function matchOne(names: TastingNames, written: WrittenScore): Named | Omit<RefusedRow, 'row'> {
@@ -41,23 +36,27 @@ function matchOne(names: TastingNames, written: WrittenScore): Named | Omit<Refu
       message: 'The score is empty. Leave the row out when a sample was missed.',
     };
   }
-  const score = numberIn(written.score);
-  if (score === null) {
-    return {
-      code: 'not-a-number',
-      column: written.column,
-      message: `“${written.score.slice(0, 60)}” is not a number.`,
-    };
-  }
-  const problem = scaleProblem(attribute, score);
-  if (problem !== null) return { ...problem, column: written.column };
-  return { taster, sample, attribute, score };
+  const read = readScore(written.score, attribute);
+  if ('code' in read) return { ...read, column: written.column };
+  return { taster, sample, attribute, ...read };
+}
+
+function groupKey({ taster, sample, attribute }: Named): string {
+  return `${taster.id}/${sample.id}/${attribute.id}`;
+}
+
+function firstFree(numbers: ReadonlySet<number>): number {
+  let free = 1;
+  while (numbers.has(free)) free += 1;
+  return free;
 }
 
 /**
  * Matches a table's scores with a tasting: what can be kept, and each cell that can't with its row and reason.
  *
- * Scores without a replicate are numbered in the table's order; more than the tasting serves is refused.
+ * A score without a replicate takes the first one that the table leaves free, in the table's order; more than the tasting serves is
+ * refused. What is stored already counts as scored, not as taken: pasting a table twice must not fill a second serving with it.
+ * In a ranking a taster gives each place once, unless it is written as shared ("2=").
  */
 export function matchScores(
   kitchen: Kitchen,
@@ -81,29 +80,41 @@ export function matchScores(
   const cellKey = (score: Omit<MatchedScore, 'score'>) =>
     `${score.taster_id}/${score.sample_id}/${score.attribute_id}/${score.replicate}`;
   const taken = new Map(stored.map((row) => [cellKey(row), 'stored' as 'stored' | number]));
-  const counted = new Map<string, number>();
+  const places = new Map<string, { row: number | 'stored'; isShared: boolean }>();
+  for (const { taster_id, attribute_id, score } of stored) {
+    places.set(`${taster_id}/${attribute_id}/${score}`, { row: 'stored', isShared: false });
+  }
   const accepted: MatchedScore[] = [];
 
-  table.scores.forEach((written, position) => {
+  const matched = table.scores.flatMap((written, position) => {
     if (position % 2000 === 0) watch.assertGoing();
-    if (unknownColumns.has(written.attribute)) return;
+    if (unknownColumns.has(written.attribute)) return [];
     const found = matchOne(names, written);
-    if ('code' in found) {
-      refused.push({ row: written.row, ...found });
-      return;
-    }
-    const group = `${found.taster.id}/${found.sample.id}/${found.attribute.id}`;
-    const next = (counted.get(group) ?? 0) + 1;
-    const replicate = written.replicate === '' ? next : numberIn(written.replicate);
+    if (!('code' in found)) return [{ written, found }];
+    refused.push({ row: written.row, ...found });
+    return [];
+  });
+  // Replicates that are named anywhere in the table are not given to a row without one.
+  const named = new Map<string, Set<number>>();
+  for (const { written, found } of matched) {
+    const replicate = numberIn(written.replicate);
+    if (replicate === null) continue;
+    named.set(groupKey(found), (named.get(groupKey(found)) ?? new Set()).add(replicate));
+  }
+  for (const { written, found } of matched) {
+    const group = groupKey(found);
+    const isBlank = written.replicate === '';
+    const inTable = named.get(group) ?? new Set<number>();
+    const replicate = isBlank ? firstFree(inTable) : numberIn(written.replicate);
     if (replicate === null || !Number.isInteger(replicate) || replicate < 1 || replicate > tasting.replicates) {
-      const twice = written.replicate === '' && next > tasting.replicates;
-      const message = twice
-        ? `${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in the table ${next} times; this tasting serves each sample ${tasting.replicates === 1 ? 'once' : `${tasting.replicates} times`}.`
+      const message = isBlank
+        ? `${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in the table more often than it is served: ${tasting.replicates === 1 ? 'once' : `${tasting.replicates} times`}.`
         : `The replicate must be a whole number from 1 to ${tasting.replicates}; it is “${written.replicate.slice(0, 60)}”.`;
-      const code = twice ? 'twice-in-table' : 'replicate-outside';
-      refused.push({ row: written.row, column: twice ? written.column : 'replicate', code, message });
-      return;
+      const code = isBlank ? 'twice-in-table' : 'replicate-outside';
+      refused.push({ row: written.row, column: isBlank ? written.column : 'replicate', code, message });
+      continue;
     }
+    if (isBlank) named.set(group, inTable.add(replicate));
     const cell = {
       taster_id: found.taster.id,
       sample_id: found.sample.id,
@@ -119,11 +130,21 @@ export function matchScores(
           : `${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in row ${before} already.`;
       const code = before === 'stored' ? 'already-scored' : 'twice-in-table';
       refused.push({ row: written.row, column: written.column, code, message });
-      return;
+      continue;
     }
-    counted.set(group, next);
+    if (found.attribute.kind === 'place') {
+      const key = `${cell.taster_id}/${cell.attribute_id}/${cell.score}`;
+      const other = places.get(key);
+      if (other !== undefined && !other.isShared && !found.isShared) {
+        const where = other.row === 'stored' ? 'to another sample already' : `in row ${other.row} already`;
+        const message = `${found.taster.name} has given place ${cell.score} ${where}. Write ${cell.score}= where two samples share it on purpose.`;
+        refused.push({ row: written.row, column: written.column, code: 'place-twice', message });
+        continue;
+      }
+      if (other === undefined) places.set(key, { row: written.row, isShared: found.isShared });
+    }
     taken.set(cellKey(cell), written.row);
     accepted.push(cell);
-  });
+  }
   return { accepted, refused: refused.sort((a, b) => a.row - b.row) };
 }

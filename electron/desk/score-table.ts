@@ -97,10 +97,22 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
     const message = `The first row must name the columns; there is none for ${missing.join(' and ')}. Its columns are: ${header.join(', ').slice(0, 200)}.`;
     return { scores: [], refused: [{ row: 1, code: 'no-header', message }], attributeColumns: [] };
   }
+  const twin = meanings.findIndex((meaning, at) => fields.includes(meaning as Field) && meanings.indexOf(meaning) < at);
+  if (twin >= 0) {
+    const message = `Two columns are taken for the ${meanings[twin]}: “${header[place(meanings[twin] as Field)]}” and column ${twin + 1}, “${header[twin]}”. Rename one of them or leave it out.`;
+    return {
+      scores: [],
+      refused: [{ row: 1, column: header[twin] ?? '', code: 'column-twice', message }],
+      attributeColumns: [],
+    };
+  }
   const isLong = place('attribute') >= 0 && place('score') >= 0;
+  const isAttribute = (meaning: string) => meaning !== '' && !fields.includes(meaning as Field);
+  const isRepeated = (meaning: string, at: number) =>
+    meanings.findIndex((earlier) => plain(earlier) === plain(meaning)) < at;
   const attributeColumns = isLong
     ? []
-    : meanings.filter((meaning) => meaning !== '' && !fields.includes(meaning as Field));
+    : meanings.filter((meaning, at) => isAttribute(meaning) && !isRepeated(meaning, at));
   if (!isLong && attributeColumns.length === 0) {
     const message = 'The table has no scores: add the columns attribute and score, or one column for each attribute.';
     return { scores: [], refused: [{ row: 1, code: 'no-header', message }], attributeColumns: [] };
@@ -110,6 +122,14 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
     code: 'quotes-unclosed',
     message: `A quotation mark near row ${row} is not closed, so the rows after it can’t be told apart. Close or remove it.`,
   }));
+  if (!isLong) {
+    meanings.forEach((meaning, at) => {
+      if (!isAttribute(meaning) || !isRepeated(meaning, at)) return;
+      const lost = rows.filter((cells) => (cells[at] ?? '').trim() !== '').length;
+      const message = `Column ${at + 1} is taken for ${meaning}, which an earlier column is already. Its ${lost === 1 ? 'one score is' : `${lost} scores are`} left out; rename it, or give each serving a row of its own.`;
+      refused.push({ row: 1, column: header[at] ?? meaning, code: 'column-twice', message });
+    });
+  }
   const scores: WrittenScore[] = [];
   rows.forEach((cells, index) => {
     const row = index + 2;
@@ -136,7 +156,7 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
       return;
     }
     meanings.forEach((meaning, position) => {
-      if (!attributeColumns.includes(meaning) || cell(position) === '') return;
+      if (!attributeColumns.includes(meaning) || isRepeated(meaning, position) || cell(position) === '') return;
       scores.push({ ...common, column: header[position] ?? meaning, attribute: meaning, score: cell(position) });
     });
   });

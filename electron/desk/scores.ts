@@ -11,6 +11,9 @@ import { scaleProblem } from './scale-problem.ts';
 import { readScoreTable, scoreTableColumns } from './score-table.ts';
 import { type Attribute, isNameProblem, namesOfTasting } from './tasting-names.ts';
 
+/** Nobody reads further than this; the rest is counted. */
+const mostRefused = 1000;
+
 /** Asked before and again inside the transaction: another window may have closed it between. */
 function openTasting(read: Reader, id: string): Row<'tastings'> {
   const tasting = found(read.row('tastings', id), 'tasting', 'tasting');
@@ -107,7 +110,12 @@ export const scoreHandlers: Handlers<
     const tasting = openTasting(kitchen.read, input.tasting);
     const read = readScoreTable(input.table, input.mapping);
     const { accepted, refused } = matchScores(kitchen, tasting, read, watch);
-    if (input.preview || accepted.length === 0) return { accepted: accepted.length, refused };
+    const answer = {
+      accepted: accepted.length,
+      refused: refused.slice(0, mostRefused),
+      ...(refused.length > mostRefused ? { refusedMore: refused.length - mostRefused } : {}),
+    };
+    if (input.preview || accepted.length === 0) return answer;
     const summary = `Import ${accepted.length} scores into “${tasting.name}”`;
     kitchen.write({ request: 'scores:import', summary }, (writer) => {
       openTasting(writer, tasting.id);
@@ -119,7 +127,7 @@ export const scoreHandlers: Handlers<
         writer.insert('scores', { tasting_id: tasting.id, ...cell });
       });
     });
-    return { accepted: accepted.length, refused };
+    return answer;
   },
   'remarks:save'(kitchen, input) {
     const tasting = openTasting(kitchen.read, input.tasting);

@@ -7,14 +7,14 @@ export type Sample = TastingWhole['sampleList'][number];
 
 /** Why a name in a sheet or table can't be taken. */
 export interface NameProblem {
-  readonly code: 'unknown-taster' | 'unknown-sample' | 'ambiguous-sample' | 'unknown-attribute';
+  readonly code: 'unknown-taster' | 'unknown-sample' | 'jar-while-blind' | 'unknown-attribute';
   readonly message: string;
 }
 
-/** Finds tasters, samples and attributes of one tasting by the names that people write. */
+/** Finds tasters, samples and attributes of one open tasting by the names that people write. */
 export interface TastingNames {
   taster(written: string): { readonly id: string; readonly name: string } | NameProblem;
-  /** By blind code, by the jar's label, or by its level where one jar stands for it. */
+  /** By blind code or id alone: whoever could write a jar's label here would read its code in the stored scores. */
   sample(written: string): Sample | NameProblem;
   attribute(written: string): Attribute | NameProblem;
   readonly attributes: readonly Attribute[];
@@ -26,14 +26,11 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
     tasters.set(nameKey(name), { id, name });
     tasters.set(id, { id, name });
   }
-  const samples = new Map<string, Sample[]>();
+  const samples = new Map<string, Sample>();
+  const jarNames = new Set<string>();
   for (const sample of samplesOf(kitchen.read, tasting, false)) {
-    // A code wins over a jar's label, a label over a level.
-    const names = [sample.id, sample.code, sample.jar?.label ?? '', sample.jar?.level ?? ''];
-    names.forEach((name, rank) => {
-      const place = `${rank < 2 ? 0 : rank - 1}:${nameKey(name)}`;
-      samples.set(place, [...(samples.get(place) ?? []), sample]);
-    });
+    for (const name of [sample.id, sample.code]) samples.set(nameKey(name), sample);
+    for (const name of [sample.jar?.label ?? '', sample.jar?.level ?? '']) jarNames.add(nameKey(name));
   }
   const attributes = attributesOf(kitchen.read, tasting);
   const attributesByName = new Map(
@@ -49,17 +46,13 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
       return { code, message: `“${written}” is not one of this tasting’s tasters.` };
     },
     sample(written) {
-      const name = nameKey(written);
-      const found = samples.get(`0:${name}`) ?? samples.get(`1:${name}`) ?? samples.get(`2:${name}`);
-      if (found === undefined) {
-        return { code: 'unknown-sample', message: `“${written}” is neither a code nor a jar of this tasting.` };
+      const found = samples.get(nameKey(written));
+      if (found !== undefined) return found;
+      if (jarNames.has(nameKey(written))) {
+        const message = `“${written}” is a jar’s label or level. While the tasting is open a sample goes by its blind code alone, so that nobody learns which jar is which.`;
+        return { code: 'jar-while-blind', message };
       }
-      const [only, ...others] = found;
-      if (only === undefined || others.length > 0) {
-        const message = `“${written}” stands for ${found.length} jars here; write the blind code or the jar’s label.`;
-        return { code: 'ambiguous-sample', message };
-      }
-      return only;
+      return { code: 'unknown-sample', message: `“${written}” is not a code of this tasting.` };
     },
     attribute(written) {
       const found = attributesByName.get(nameKey(written));

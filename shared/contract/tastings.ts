@@ -69,7 +69,7 @@ export const tastingWhole = tastingSummary.extend({
   orders: z.array(servingOrder),
 });
 
-/** A score by the names that people use; scripts may pass ids in their place. */
+/** A score by the names that people use; scripts may pass ids in their place. A sample goes by its blind code, never by its jar. */
 const scoreEntry = z.strictObject({
   taster: name,
   sample: name,
@@ -171,6 +171,8 @@ export const tastingRequests = {
       refused: z.array(
         z.strictObject({ row: z.int(), column: z.string().optional(), code: z.string(), message: z.string() }),
       ),
+      /** How many more places were refused than the list names. */
+      refusedMore: z.int().optional(),
     }),
     { long: true },
   ),

@@ -188,7 +188,7 @@ describe('scores:import', () => {
     const { tasting, code } = await builtTasting(test);
     const wide = `\ufeffTaster;Code;Tang;Liking\nTaster A;${code('A')};4,5;7\nTaster B;${code('A')};;6\n;;;\n`;
     expect(await test.ask('scores:import', { tasting, table: wide })).toEqual({ accepted: 3, refused: [] });
-    const long = `judge,jar,attribute,score\nTaster C,B,fizz,3\nTaster C,3 days,fizz,8\n`;
+    const long = `judge,code,attribute,score\nTaster C,${code('B')},fizz,3\nTaster C,${code('C')},fizz,8\n`;
     expect(await test.ask('scores:import', { tasting, table: long })).toEqual({ accepted: 2, refused: [] });
     expect(test.kitchen.read.all('SELECT score FROM scores ORDER BY score')).toEqual(
       [3, 4.5, 6, 7, 8].map((score) => ({ score })),
