@@ -7,41 +7,22 @@ import { dayWords } from '#renderer/format/moments.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
-import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { AttributeChoice } from './attribute-choice.tsx';
+import { BuildAside } from './build-aside.tsx';
 import { canBeTasted, JarChoice } from './jar-choice.tsx';
-import { PanelSight } from './panel-sight.tsx';
+import { StartOver } from './start-over.tsx';
 import { TasterChoice } from './taster-choice.tsx';
-import { firstDraft, readAmount, readDraft, type TastingDraft } from './tasting-draft.ts';
+import { firstDraft, readAmount, readDraft, stillThere, type TastingDraft } from './tasting-draft.ts';
+import { type BuildDraft, useBuildDraft } from './use-build-draft.ts';
+import { WayChoice } from './way-choice.tsx';
 import { words } from './words.ts';
 import './build.css';
 
 function drawnSeed(): number {
   return crypto.getRandomValues(new Uint32Array(1))[0] ?? 1;
-}
-
-/** Who must not taste what, as soon as jars and people are chosen. */
-function EarlyWarnings({ draft }: { readonly draft: TastingDraft }) {
-  const isAsked = draft.jars.length > 0 && draft.tasters.length > 0;
-  const warned = useAnswer(
-    'tastings:warn',
-    { jars: [...draft.jars], tasters: [...draft.tasters] },
-    { enabled: isAsked, keepLast: true },
-  );
-  if (!isAsked || warned.data === undefined) return null;
-  const lines = warned.data.warnings.flatMap((one) => one.lines);
-  return (
-    <section className="subsection">
-      <h2>{words.warnings}</h2>
-      {lines.length === 0 ? <p className="soft">{words.noWarnings}</p> : null}
-      {lines.map((line) => (
-        <Caution key={line}>{line}</Caution>
-      ))}
-    </section>
-  );
 }
 
 interface BuildFormProps {
@@ -50,31 +31,55 @@ interface BuildFormProps {
   readonly isAlone: boolean;
 }
 
+/** The form once its draft is read. */
 function BuildForm({ trial, tasters, isAlone }: BuildFormProps) {
+  const tasted = trial.jarsWhole.filter(canBeTasted).map(({ id }) => id);
+  const kept = useBuildDraft(words.draftName(trial.id, isAlone), () =>
+    firstDraft(words.firstName(dayWords(new Date().toISOString())), tasted),
+  );
+  if (kept.draft === null) return null;
+  const people = tasters.map(({ id }) => id);
+  return (
+    <FilledForm
+      trial={trial}
+      tasters={tasters}
+      isAlone={isAlone}
+      kept={kept}
+      draft={stillThere(kept.draft, tasted, people)}
+    />
+  );
+}
+
+interface FilledFormProps extends BuildFormProps {
+  readonly kept: BuildDraft;
+  readonly draft: TastingDraft;
+}
+
+function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
   const measures = useMeasures();
   const [, go] = useLocation();
-  const [draft, setDraft] = useState(() =>
-    firstDraft(
-      words.firstName(dayWords(new Date().toISOString())),
-      trial.jarsWhole.filter(canBeTasted).map(({ id }) => id),
-    ),
-  );
+  const { change } = kept;
   const [seed] = useState(drawnSeed);
   const [isTried, setIsTried] = useState(false);
   const build = useRequest('tastings:build', { done: () => words.built, showsFailure: true });
   const volume = measures.system === 'us' ? units.flOz : units.mL;
   const temperature = measures.system === 'us' ? units.fahrenheit : units.celsius;
-  const change = (part: Partial<TastingDraft>) => setDraft((before) => ({ ...before, ...part }));
   const { input, faults } = readDraft(draft, trial.id, { volume, temperature }, seed);
   const shownFaults = isTried ? faults : {};
   const amount = readAmount(draft.amount, 'volume', volume);
-  const cups = draft.tasters.length * draft.replicates;
+  const isRanked = draft.way === 'ranked';
+  const replicates = isRanked ? 1 : draft.replicates;
+  const cups = draft.tasters.length * replicates;
+  const labels = trial.jarsWhole.filter(({ id }) => draft.jars.includes(id)).map(({ label }) => label);
 
   function send() {
     setIsTried(true);
     if (input === null) return;
     build.mutate(input, {
-      onSuccess: ({ tasting }) => go(isAlone ? `/tastings/${tasting}/alone` : `/tastings/${tasting}`),
+      onSuccess: ({ tasting }) => {
+        void kept.forget(false);
+        go(isAlone ? `/tastings/${tasting}/alone` : `/tastings/${tasting}`);
+      },
     });
   }
 
@@ -90,7 +95,7 @@ function BuildForm({ trial, tasters, isAlone }: BuildFormProps) {
       <div className="build-choices">
         <section className="subsection">
           <h2>{words.jars}</h2>
-          <JarChoice jars={trial.jarsWhole} chosen={draft.jars} onChange={(jars) => change({ jars })} />
+          <JarChoice jars={trial.jarsWhole} chosen={draft.jars} onChange={(jars) => change({ jars: [...jars] })} />
           {faultLine('jars')}
         </section>
         <section className="subsection">
@@ -99,7 +104,7 @@ function BuildForm({ trial, tasters, isAlone }: BuildFormProps) {
             tasters={tasters}
             chosen={draft.tasters}
             isAlone={isAlone}
-            onChange={(chosen) => change({ tasters: chosen })}
+            onChange={(chosen) => change({ tasters: [...chosen] })}
           />
           {faultLine('tasters')}
         </section>
@@ -138,7 +143,7 @@ function BuildForm({ trial, tasters, isAlone }: BuildFormProps) {
                 />
               )}
             </Field>
-            {isAlone ? null : (
+            {isAlone || isRanked ? null : (
               <Field label={words.replicates}>
                 {(wiring) => (
                   <select
@@ -158,15 +163,22 @@ function BuildForm({ trial, tasters, isAlone }: BuildFormProps) {
           </div>
         </section>
         <section className="subsection">
-          <h2>{words.attributes}</h2>
-          <p className="soft">{words.attributesLead}</p>
-          <AttributeChoice
-            attributes={draft.attributes}
-            faults={shownFaults}
-            onChange={(attributes) => change({ attributes })}
-          />
-          {faultLine('attributes')}
+          <h2>{words.way}</h2>
+          <WayChoice way={draft.way} onChange={(way) => change({ way })} />
+          {isRanked ? <p className="soft">{words.rankedLead}</p> : null}
         </section>
+        {isRanked ? null : (
+          <section className="subsection">
+            <h2>{words.attributes}</h2>
+            <p className="soft">{words.attributesLead}</p>
+            <AttributeChoice
+              attributes={draft.attributes}
+              faults={shownFaults}
+              onChange={(attributes) => change({ attributes: [...attributes] })}
+            />
+            {faultLine('attributes')}
+          </section>
+        )}
         <Field label={words.name} fault={shownFaults.name}>
           {(wiring) => (
             <input
@@ -187,15 +199,16 @@ function BuildForm({ trial, tasters, isAlone }: BuildFormProps) {
           <Button weight="main" disabled={build.isPending} onClick={send}>
             {words.makeIt}
           </Button>
+          <StartOver
+            onForget={() => {
+              setIsTried(false);
+              void kept.forget(true);
+            }}
+          />
         </div>
+        <p className="small soft">{kept.isKept ? words.kept : words.notKept}</p>
       </div>
-      <aside className="build-aside" aria-label={words.sight}>
-        <section className="subsection">
-          <h2>{words.sight}</h2>
-          <PanelSight draft={draft} />
-        </section>
-        <EarlyWarnings draft={draft} />
-      </aside>
+      <BuildAside draft={{ ...draft, replicates }} labels={labels} seed={seed} />
     </div>
   );
 }

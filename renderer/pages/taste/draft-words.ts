@@ -3,6 +3,7 @@ export const draftWords = {
   nameMissing: 'Give it a name.',
   nameTwice: (name: string) => `“${name}” stands in the list already.`,
   noJar: 'Choose at least one jar.',
+  oneJarRanked: 'There is nothing to put in order with one jar. Choose at least two.',
   noTaster: 'Choose who tastes.',
   noAttribute: 'Leave at least one attribute in.',
   amountZero: 'This must be more than nothing.',

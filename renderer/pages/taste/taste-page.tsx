@@ -28,7 +28,7 @@ function TastingRows({ tastings }: { readonly tastings: ValueOf<'tastings:list'>
               <span>{dayAndTime(tasting.heldAt)}</span>
             </>
           }
-          end={words.ofExpected(tasting.scores, tasting.expected)}
+          end={(tasting.isRanked ? words.ofPlaces : words.ofExpected)(tasting.scores, tasting.expected)}
         />
       ))}
     </RowList>

@@ -7,6 +7,7 @@ export const words = {
   open: 'open, blind',
   closed: 'closed, codes revealed',
   ofExpected: (scores: number, expected: number) => `${scores} of ${expected} scores`,
+  ofPlaces: (places: number, expected: number) => `${places} of ${expected} places`,
   build: 'Build a tasting',
   alone: 'I taste alone',
 
@@ -46,6 +47,20 @@ export const words = {
   noTasters: 'Nobody is written down yet. Add the first taster.',
   addTaster: 'Add a taster',
   avoids: (all: readonly string[]) => `avoids ${joined(all)}`,
+  way: 'What the tasters do',
+  asked: (name: string) => `How ${name} is asked`,
+  ownAsked: 'How it is asked',
+  onScale: 'on a scale',
+  justAboutRight: 'just about right',
+  kinds: [
+    ['On a scale:', 'how much there is of it, one digit from the low end to the high end.'],
+    [
+      'Just about right:',
+      'is it too little or too much? Five steps, from “much too little” over “just right” to “much too much”; it tells which way to change the recipe. Keep liking in: Findings then shows what each “too much” costs.',
+    ],
+  ],
+  steps: 'five steps, “much too little” to “much too much”',
+  rankedLead: 'Nothing else is asked: each taster gives every cup a place, 1 for the best. Each sample is served once.',
   attributes: 'What is scored',
   attributesLead: 'Leave out what does not matter here; every further attribute tires the palate.',
   hedonic: 'nine words, from “dislike extremely” to “like extremely”',
@@ -59,12 +74,32 @@ export const words = {
   ownHighWord: 'Word at the upper end',
   removeOwn: 'Remove this attribute',
   sight: 'What this panel can see',
-  reckoning: 'Reckoning…',
-  sightBasis: (points: number) =>
-    `Reckoned with scores that waver by ${points} points (common practice, no source), seen four times in five, at the usual one-in-twenty risk of a false alarm.`,
+  sittings: 'Sittings and serving orders',
+  oneSitting: (samples: number) => `${counted(samples, 'sample')} in one sitting.`,
+  sittingSize: (sitting: number, samples: number) => `Sitting ${sitting}: ${counted(samples, 'sample')}`,
+  manySamples: (samples: number, sittings: number) =>
+    `More than seven samples in one sitting tire the palate (common practice, no source). These ${samples} are split into ${sittings} sittings; take a good break in between, or leave some jars out.`,
   warnings: 'Before pouring',
   noWarnings: 'Nobody chosen avoids anything that the pantry knows of. Ask all the same.',
   makeIt: 'Draw codes and orders',
   built: 'The tasting is built.',
   mend: 'Something is still missing above.',
+  kept: 'What you chose is kept until the tasting is built.',
+  notKept: 'What you chose could not be kept: finish it here, or it will be lost.',
+  draftName: (trial: string, isAlone: boolean) => `${isAlone ? 'tasting for one' : 'tasting'} being built ${trial}`,
+  startOver: 'Start over',
+  startOverSure: 'Forget what was chosen here?',
+  startOverYes: 'Forget it',
+  startOverNo: 'Keep it',
+} as const;
+
+export const wayWords = {
+  scored: {
+    title: 'Score each sample',
+    when: 'Each taster gives digits for tang, fizz, liking and so on. Tells what differs and by how much.',
+  },
+  ranked: {
+    title: 'Put the samples in order, best first',
+    when: 'Each taster only says which is best, which second, and so on. Quick, and easy for people who never scored; tells no sizes.',
+  },
 } as const;

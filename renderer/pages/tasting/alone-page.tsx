@@ -11,9 +11,13 @@ import { aloneWords } from './alone-words.ts';
 import { readCell } from './cell-text.ts';
 import { CloseAndReveal } from './close-and-reveal.tsx';
 import { HedonicLegend } from './hedonic-legend.tsx';
+import { hasDoublePlace, placeFaults } from './place-faults.ts';
+import { PlacesSoFar } from './places-so-far.tsx';
 import { PouringCodes } from './pouring-list.tsx';
+import { rankedWords } from './ranked-words.ts';
 import { ScoreGrid } from './score-grid.tsx';
 import { sheetProgress } from './sheet-progress.ts';
+import { StepLegend } from './step-legend.tsx';
 import { TurnOver } from './turn-over.tsx';
 import { Warnings } from './warnings.tsx';
 import { words } from './words.ts';
@@ -62,6 +66,14 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
     else heading.current?.focus();
   }, [step]);
   const textKey = (position: number, attribute: { id: string }) => `${places[position] ?? 0}/${attribute.id}`;
+  const place = tasting.isRanked ? tasting.attributes[0] : undefined;
+  const cups =
+    place === undefined
+      ? []
+      : places.map((at) => ({ name: aloneWords.cup(at), text: draft.texts[`${at}/${place.id}`] ?? '' }));
+  const placeFaultAt = place === undefined ? [] : placeFaults(cups, place, false);
+  const isDouble = place !== undefined && hasDoublePlace(cups, place);
+  const steps = tasting.attributes.filter(({ kind }) => kind === 'just-about-right').map(({ name }) => name);
   const titles = [
     aloneWords.pourTitle,
     aloneWords.shuffleTitle,
@@ -88,7 +100,8 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
         {step === 2 ? (
           <>
             <p>{aloneWords.tasteLine(places)}</p>
-            <p className="soft small">{words.keys}</p>
+            {place === undefined ? null : <p>{aloneWords.rankLine}</p>}
+            <p className="soft small">{place === undefined ? words.keys : rankedWords.keys(places.length)}</p>
             <ScoreGrid
               label={aloneWords.sheet}
               attributes={tasting.attributes}
@@ -108,7 +121,7 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
                 return {
                   text,
                   state: text === '' ? 'empty' : 'typed',
-                  fault: reading.kind === 'fault' ? reading.message : undefined,
+                  fault: placeFaultAt[position] ?? (reading.kind === 'fault' ? reading.message : undefined),
                 };
               }}
               onType={(position, attribute, text) =>
@@ -117,6 +130,13 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
               onEnd={() => document.getElementById('alone-onward')?.focus()}
             />
             <p className="soft small">{failure === null ? aloneWords.kept : aloneWords.notKept(failure)}</p>
+            {place === undefined ? null : <PlacesSoFar cups={cups} scale={place} />}
+            {isDouble ? (
+              <p className="field-fault" role="alert">
+                {rankedWords.doubleAlone}
+              </p>
+            ) : null}
+            {steps.length > 0 ? <StepLegend names={steps} /> : null}
             {tasting.attributes.some(isHedonic) ? <HedonicLegend /> : null}
           </>
         ) : null}
@@ -136,7 +156,12 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
         {step < 4 ? (
           <div className="button-row">
             {step < 3 ? (
-              <Button id="alone-onward" weight="main" onClick={() => change({ step: step + 1 })}>
+              <Button
+                id="alone-onward"
+                weight="main"
+                disabled={step === 2 && isDouble}
+                onClick={() => change({ step: step + 1 })}
+              >
                 {aloneWords.onward}
               </Button>
             ) : null}

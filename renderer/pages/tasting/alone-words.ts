@@ -25,6 +25,8 @@ export const aloneWords = {
   tasteTitle: 'Taste',
   tasteLine: (places: readonly number[]) =>
     `Count the cups from the left. Taste them in this order: ${joined(places.map(String))}. Rinse with water in between, and don’t turn a cup over yet.`,
+  rankLine:
+    'Then give each cup a place, 1 for the best. Go back to a cup as often as you like; two that you can’t tell apart, taste once more and decide.',
   cup: (place: number) => `Cup ${place}`,
   fromLeft: 'from the left',
   sheet: 'Your sheet, cup by cup',

@@ -14,7 +14,7 @@ import './import.css';
 type Tasting = ValueOf<'tastings:open'>;
 
 /** Codes of a refusal that says a column's name was not understood. */
-const headerCodes = ['no-header', 'unknown-attribute'];
+const headerCodes = ['no-header', 'unknown-attribute', 'column-twice'];
 
 function headingOf(table: string): string {
   return table.split(/\r?\n/, 1)[0] ?? '';
@@ -35,6 +35,11 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
   const [fileFault, setFileFault] = useState<string | undefined>(undefined);
   const [, go] = useLocation();
   const settled = useSettled(table, 200);
+  const kinds = {
+    isRanked: tasting.isRanked,
+    isRepeated: tasting.replicates > 1,
+    steps: tasting.attributes.filter(({ kind }) => kind === 'just-about-right').map(({ name }) => name),
+  };
   const isGiven = settled.trim() !== '';
   const input = { table: settled, mapping: { ...mapping } };
   const columns = useAnswer('scores:columns', input, { enabled: isGiven, keepLast: true });
@@ -70,14 +75,14 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
   return (
     <>
       <div className="section import-form">
-        <Field label={importWords.paste} hint={importWords.pasteHint}>
+        <Field label={importWords.paste} hint={importWords.pasteHint(kinds)}>
           {(wiring) => (
             <textarea
               {...wiring}
               className="import-table"
               rows={8}
               spellCheck={false}
-              placeholder={importWords.example}
+              placeholder={tasting.isRanked ? importWords.rankedExample : importWords.example}
               value={table}
               onChange={({ target }) => {
                 // Another heading row is another table: what was said of the old columns does not hold.

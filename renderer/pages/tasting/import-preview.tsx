@@ -14,12 +14,18 @@ interface ImportPreviewProps {
 }
 
 /** What taking the table would do: how many scores, and each place that can't be taken with its reason. */
-export function ImportPreview({ preview: { accepted, refused }, rows, isTaking, onTake }: ImportPreviewProps) {
+export function ImportPreview({
+  preview: { accepted, refused, refusedMore = 0 },
+  rows,
+  isTaking,
+  onTake,
+}: ImportPreviewProps) {
   const groups = refusedGroups(refused);
   const badRows = new Set(refused.map(({ row }) => row));
-  const leavesOut = badRows.has(1)
-    ? importWords.takeGoodHeading(accepted)
-    : importWords.takeGood(accepted, badRows.size);
+  const leavesOut =
+    badRows.has(1) || refusedMore > 0
+      ? importWords.takeGoodHeading(accepted)
+      : importWords.takeGood(accepted, badRows.size);
   return (
     <section className="section">
       <h2>{importWords.preview}</h2>
@@ -30,7 +36,7 @@ export function ImportPreview({ preview: { accepted, refused }, rows, isTaking, 
       {refused.length === 0 ? null : (
         <>
           <p className="field-fault" role="alert">
-            {importWords.bad(refused.length)}
+            {importWords.bad(refused.length + refusedMore)}
           </p>
           <DataTable
             caption={importWords.refused}
@@ -50,7 +56,9 @@ export function ImportPreview({ preview: { accepted, refused }, rows, isTaking, 
               },
             ]}
           />
-          {groups.length > mostShown ? <p className="soft">{importWords.more(groups.length - mostShown)}</p> : null}
+          {groups.length > mostShown || refusedMore > 0 ? (
+            <p className="soft">{importWords.more(Math.max(0, groups.length - mostShown) + refusedMore)}</p>
+          ) : null}
         </>
       )}
       <p className="soft">

@@ -1,13 +1,28 @@
-import { counted } from '#renderer/format/words.ts';
+import { counted, joined } from '#renderer/format/words.ts';
+import { justAboutRightWords } from '#shared/just-about-right-words.ts';
 
 export const importWords = {
   title: 'Paste a table of scores',
   lead: 'From a spreadsheet: mark the cells with their heading row, copy, and paste them here. Nothing is kept until you say so.',
   paste: 'The table',
-  pasteHint:
-    'One row a sample with a column for each attribute, or one row a score with the columns taster, sample, attribute, score. A sample is named by its blind code.',
+  pasteHint: (kinds: { isRanked: boolean; isRepeated: boolean; steps: readonly string[] }) =>
+    [
+      kinds.isRanked
+        ? 'One row a sample, with the columns taster, code and place; 1 is the best. Write 2= where two samples share a place on purpose.'
+        : 'One row a sample with a column for each attribute, or one row a score with the columns taster, sample, attribute, score.',
+      'A sample is named by its blind code, never by its jar.',
+      ...(kinds.steps.length === 0
+        ? []
+        : [
+            `For ${joined(kinds.steps)} write −2 to 2, from “${justAboutRightWords[0]}” over 0, “${justAboutRightWords[2]}”, to “${justAboutRightWords[4]}”, or the words themselves.`,
+          ]),
+      ...(kinds.isRepeated
+        ? ['A column replicate says which serving; a row without takes the first one that the table leaves free.']
+        : []),
+    ].join(' '),
   file: 'Or choose a file (CSV or TSV)',
   example: 'Taster\tCode\ttang\tfizz\nAnn\t274\t6\t4,5',
+  rankedExample: 'Taster\tCode\tplace\nAnn\t274\t2',
   reading: 'Reading the table…',
   columns: 'What each column is',
   columnsAsk: 'Not every column name is understood. Say what each column is, or leave it out.',

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
+import { OrderBalance } from '#renderer/parts/order-balance/order-balance.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { PouringCodes, ServingOrders } from './pouring-list.tsx';
 import { Warnings } from './warnings.tsx';
@@ -51,6 +52,7 @@ export function PourPage({ id }: { readonly id: string }) {
           <section className="section">
             <h2>{words.orders}</h2>
             <ServingOrders orders={value.orders} />
+            <OrderBalance orders={value.orders.flatMap(({ sittings }) => sittings.map(({ codes }) => codes))} />
           </section>
         </>
       )}

@@ -1,15 +1,17 @@
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { RevealedAnswers } from './revealed-answers.tsx';
 import { words } from './words.ts';
 
 interface RevealedProps {
   readonly tasting: ValueOf<'tastings:open'>;
+  readonly scores: ValueOf<'scores:list'>['scores'];
   readonly remarks: ValueOf<'remarks:list'>['remarks'];
 }
 
 /** After the end: which code was which jar, and what was said of it. */
-export function Revealed({ tasting, remarks }: RevealedProps) {
+export function Revealed({ tasting, scores, remarks }: RevealedProps) {
   return (
     <section className="section">
       <h2>{words.revealed}</h2>
@@ -23,6 +25,7 @@ export function Revealed({ tasting, remarks }: RevealedProps) {
           { head: words.level, cell: ({ jar }) => jar?.level ?? '' },
         ]}
       />
+      <RevealedAnswers tasting={tasting} scores={scores} />
       {remarks.length === 0 ? null : (
         <>
           <h3>{words.remarks}</h3>

@@ -1,11 +1,9 @@
-import { type FocusEvent, type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
-import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { hedonicWord } from '#shared/hedonic-words.ts';
-import { readCell, typeInto } from './cell-text.ts';
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { justAboutRightWords } from '#shared/just-about-right-words.ts';
+import { isWholePlace } from './cell-text.ts';
 import { type GridPlace, gridMove } from './grid-moves.ts';
+import { type Attribute, type GridCell, ScoreCell, scaleEnds } from './score-cell.tsx';
 import './score-grid.css';
-
-export type Attribute = ValueOf<'tastings:open'>['attributes'][number];
 
 export interface GridRow {
   readonly key: string;
@@ -15,12 +13,6 @@ export interface GridRow {
   /** What stands under the scores: a remark, for instance. An input in it carries `data-remark`. */
   readonly foot?: ReactNode;
   readonly isMissed?: boolean;
-}
-
-export interface GridCell {
-  readonly text: string;
-  readonly state: 'empty' | 'typed' | 'kept';
-  readonly fault?: string | undefined;
 }
 
 interface ScoreGridProps {
@@ -38,9 +30,12 @@ interface ScoreGridProps {
 /** More columns than this never fit beside each other. */
 const mostColumns = 8;
 
-function ends({ low, high, lowWord, highWord }: Attribute): { low: string; high: string } {
-  return { low: `${low} ${lowWord ?? ''}`.trim(), high: `${high} ${highWord ?? ''}`.trim() };
-}
+/** The least width of a column, in rem, and its share of what is left. */
+const columnOf = {
+  scale: { least: 6.25, share: 1 },
+  'just-about-right': { least: 10, share: 1.5 },
+  place: { least: 20, share: 1 },
+} as const;
 
 function placeOf(target: EventTarget): GridPlace | null {
   const held = target instanceof Element ? target.closest<HTMLElement>('[data-sample]') : null;
@@ -61,6 +56,8 @@ export function ScoreGrid(props: ScoreGridProps) {
   const { label, rows, attributes, cell, onType, onLeave, onEnd, onUndo, isReadOnly = false } = props;
   const grid = useRef<HTMLTableElement>(null);
   const id = useId();
+  const cameByDigit = useRef(false);
+  const widthNeeded = attributes.reduce((sum, { kind }) => sum + columnOf[kind].least, 7);
   const isTallAlways = attributes.length > mostColumns;
   const [isTall, setIsTall] = useState(isTallAlways);
 
@@ -68,11 +65,11 @@ export function ScoreGrid(props: ScoreGridProps) {
     const shown = grid.current;
     if (shown === null || isTallAlways || typeof ResizeObserver === 'undefined') return;
     const remInPixels = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
-    const needed = (7 + attributes.length * 6.25) * remInPixels;
+    const needed = widthNeeded * remInPixels;
     const observer = new ResizeObserver(([entry]) => setIsTall((entry?.contentRect.width ?? needed) < needed));
     observer.observe(shown);
     return () => observer.disconnect();
-  }, [attributes.length, isTallAlways]);
+  }, [widthNeeded, isTallAlways]);
 
   function go(to: GridPlace): void {
     const held = grid.current?.querySelector<HTMLInputElement>(
@@ -88,6 +85,13 @@ export function ScoreGrid(props: ScoreGridProps) {
     if (event.altKey || event.nativeEvent.isComposing || !(event.target instanceof HTMLInputElement)) return;
     const place = placeOf(event.target);
     if (place === null) return;
+    const isConfirming = cameByDigit.current && event.key === 'Enter';
+    cameByDigit.current = false;
+    if (isConfirming) {
+      // Whoever presses Enter after the digit that went on by itself means that digit, not the next cup.
+      event.preventDefault();
+      return;
+    }
     if (
       (event.ctrlKey || event.metaKey) &&
       event.key.toLowerCase() === 'z' &&
@@ -114,11 +118,21 @@ export function ScoreGrid(props: ScoreGridProps) {
     else if (move !== 'stay') go(move);
   }
 
+  /** A place that needs no further digit goes on to the next cup by itself. */
+  function type(position: number, attribute: Attribute, text: string): void {
+    onType(position, attribute, text);
+    if (!isWholePlace(text, attribute)) return;
+    if (position + 1 < rows.length) {
+      go({ sample: position + 1, attribute: 0 });
+      cameByDigit.current = true;
+    } else onEnd();
+  }
+
   return (
     <table
       ref={grid}
       className={isTall ? 'score-grid is-tall' : 'score-grid'}
-      style={{ '--attributes': attributes.length }}
+      style={{ '--columns': attributes.map(({ kind }) => `minmax(0, ${columnOf[kind].share}fr)`).join(' ') }}
       aria-label={label}
       onKeyDown={press}
     >
@@ -130,8 +144,11 @@ export function ScoreGrid(props: ScoreGridProps) {
           {attributes.map((attribute) => (
             <th key={attribute.id} scope="col" className="score-attribute">
               <strong>{attribute.name}</strong>
-              <span className="small soft">{ends(attribute).low}</span>
-              <span className="small soft">{ends(attribute).high}</span>
+              <span className="small soft">{scaleEnds(attribute).low}</span>
+              {attribute.kind === 'just-about-right' ? (
+                <span className="small soft">{`3 ${justAboutRightWords[2]}`}</span>
+              ) : null}
+              <span className="small soft">{scaleEnds(attribute).high}</span>
             </th>
           ))}
         </tr>
@@ -152,7 +169,8 @@ export function ScoreGrid(props: ScoreGridProps) {
                 column={column}
                 name={row.name}
                 isReadOnly={isReadOnly}
-                onType={(text) => onType(position, attribute, text)}
+                onType={(text) => type(position, attribute, text)}
+                onPick={(text) => onType(position, attribute, text)}
                 onLeave={() => onLeave?.(position, attribute)}
               />
             ))}
@@ -165,58 +183,5 @@ export function ScoreGrid(props: ScoreGridProps) {
         ))}
       </tbody>
     </table>
-  );
-}
-
-interface ScoreCellProps {
-  readonly shown: GridCell;
-  readonly attribute: Attribute;
-  readonly about: string;
-  readonly sample: number;
-  readonly column: number;
-  readonly name: string;
-  readonly isReadOnly: boolean;
-  readonly onType: (text: string) => void;
-  readonly onLeave: () => void;
-}
-
-function ScoreCell({ shown, attribute, about, sample, column, name, isReadOnly, onType, onLeave }: ScoreCellProps) {
-  const { low, high } = ends(attribute);
-  const reading = readCell(shown.text, attribute);
-  const word = reading.kind === 'score' ? hedonicWord(attribute, reading.score) : null;
-  return (
-    <td className="score-cell" data-state={shown.fault === undefined ? shown.state : 'fault'}>
-      <span className="score-cell-name" aria-hidden="true">
-        <strong>{attribute.name}</strong>
-        <span className="small soft">
-          {low} … {high}
-        </span>
-      </span>
-      <input
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        enterKeyHint="next"
-        data-sample={sample}
-        data-attribute={column}
-        aria-label={`${attribute.name} of ${name}, ${low} to ${high}`}
-        aria-invalid={shown.fault === undefined ? undefined : true}
-        aria-describedby={shown.fault === undefined ? undefined : about}
-        readOnly={isReadOnly}
-        value={shown.text}
-        onFocus={(event: FocusEvent<HTMLInputElement>) => event.target.select()}
-        onChange={({ target, nativeEvent }) => {
-          const kind = 'inputType' in nativeEvent ? String(nativeEvent.inputType) : '';
-          onType(typeInto(shown.text, target.value, attribute, kind.startsWith('delete')));
-        }}
-        onBlur={onLeave}
-      />
-      {word === null ? null : <span className="score-word small">{word}</span>}
-      {shown.fault === undefined ? null : (
-        <span id={about} className="score-fault small" role="alert">
-          {shown.fault}
-        </span>
-      )}
-    </td>
   );
 }

@@ -10,9 +10,14 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { isHedonic } from '#shared/hedonic-words.ts';
 import { saysMissed } from '#shared/missed-sample.ts';
 import { HedonicLegend } from './hedonic-legend.tsx';
+import { freePlaces } from './place-faults.ts';
+import { PlacesSoFar } from './places-so-far.tsx';
+import { rankedWords } from './ranked-words.ts';
 import { RemarkField } from './remark-field.tsx';
+import type { Attribute } from './score-cell.tsx';
 import { ScoreGrid } from './score-grid.tsx';
 import { sheetProgress, sheetRows } from './sheet-progress.ts';
+import { StepLegend } from './step-legend.tsx';
 import { useSheet } from './use-sheet.ts';
 import { words } from './words.ts';
 import './sheet.css';
@@ -26,16 +31,35 @@ interface SheetProps {
   readonly remarks: ValueOf<'remarks:list'>['remarks'];
 }
 
+/** Whether a taster's stored places hold one twice: then they meant it. */
+function sharesPlaces(scores: SheetProps['scores'], name: string): boolean {
+  const places = scores.filter(({ taster }) => taster === name).map(({ score }) => score);
+  return new Set(places).size < places.length;
+}
+
 function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
   const rows = sheetRows(order);
   const { attributes } = tasting;
   const isClosed = tasting.closedAt !== null;
-  const sheet = useSheet(tasting.id, order.name, scores);
+  const steps = attributes.filter(({ kind }) => kind === 'just-about-right').map(({ name }) => name);
+  const [areTiesMeant, setAreTiesMeant] = useState(() => tasting.isRanked && sharesPlaces(scores, order.name));
+  const place = tasting.isRanked ? attributes[0] : undefined;
+  const ranking = place === undefined ? null : { rows, attribute: place, areTiesMeant };
+  const sheet = useSheet(tasting.id, order.name, scores, ranking);
   const undo = useRequest('undo:last', { done: ({ summary }) => `Undone: ${summary}` });
   const end = useRef<HTMLParagraphElement>(null);
-  const [hasEnded, setHasEnded] = useState(false);
   const progress = sheetProgress({ orders: [order], attributes }, scores, remarks)[0];
-  const isFull = progress !== undefined && progress.lacks.length === 0;
+  // Whoever comes back to half a ranking is told at once which cups still wait.
+  const [hasEnded, setHasEnded] = useState(() => place !== undefined && (progress?.scores ?? 0) > 0);
+  const hasFault = (position: number, attribute: Attribute) => {
+    const row = rows[position];
+    return row !== undefined && sheet.cell(row, attribute).fault !== undefined;
+  };
+  const isFull =
+    progress !== undefined &&
+    progress.lacks.length === 0 &&
+    !(place !== undefined && rows.some((_, position) => hasFault(position, place)));
+  const freeNote = place === undefined ? undefined : rankedWords.free(freePlaces(sheet.cups, place));
   const saidOf = (code: string) =>
     remarks.find(({ taster, sample }) => taster === order.name && sample === code)?.words ?? '';
   const hasScores = (code: string) => scores.some(({ taster, sample }) => taster === order.name && sample === code);
@@ -93,7 +117,10 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
         })}
         cell={(position, attribute) => {
           const row = rows[position];
-          return row === undefined ? { text: '', state: 'empty' } : sheet.cell(row, attribute);
+          if (row === undefined) return { text: '', state: 'empty' };
+          const cell = sheet.cell(row, attribute);
+          const isWanted = hasEnded && cell.text === '' && !saysMissed(saidOf(row.code)) && !isClosed;
+          return isWanted ? { ...cell, note: freeNote } : cell;
         }}
         onType={(position, attribute, text) => {
           const row = rows[position];
@@ -110,12 +137,32 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
         onUndo={() => void sheet.settled().then(() => undo.mutate({}))}
       />
       <p ref={end} className="sheet-end" tabIndex={-1} role="status">
-        {isFull && sheet.waiting === 0 ? words.sheetFull : null}
-        {!isFull && hasEnded && sheet.waiting === 0 && progress !== undefined
-          ? `${words.sheetEnd} ${words.stillMissing(progress.lacks)}`
+        {isFull && sheet.waiting === 0 ? (place === undefined ? words.sheetFull : rankedWords.full) : null}
+        {!isFull && hasEnded && sheet.waiting === 0 && progress !== undefined && progress.lacks.length > 0
+          ? place === undefined
+            ? `${words.sheetEnd} ${words.stillMissing(progress.lacks)}`
+            : rankedWords.stillMissing(progress.lacks.map(({ code }) => code))
           : null}
         {progress !== undefined && progress.missed.length > 0 ? ` ${words.youMissed(joined(progress.missed))}` : null}
       </p>
+      {place === undefined ? null : (
+        <>
+          {isClosed ? null : (
+            <label className="check">
+              <input
+                type="checkbox"
+                checked={areTiesMeant}
+                onChange={({ target }) => setAreTiesMeant(target.checked)}
+              />
+              <span>
+                {rankedWords.ties} <span className="soft small">{rankedWords.tiesHint}</span>
+              </span>
+            </label>
+          )}
+          <PlacesSoFar cups={sheet.cups} scale={place} />
+        </>
+      )}
+      {steps.length > 0 ? <StepLegend names={steps} /> : null}
       {attributes.some(isHedonic) ? <HedonicLegend /> : null}
       <div className="button-row no-print">
         <ButtonLink to={`/tastings/${tasting.id}`}>{words.backToTasting}</ButtonLink>
@@ -139,9 +186,13 @@ export function SheetPage({ id, taster }: { readonly id: string; readonly taster
             <PageHead
               above={<Link href={`/tastings/${id}`}>{value.name}</Link>}
               title={order.name}
-              lead={value.closedAt === null ? words.sheetLead : words.closedSheet}
+              lead={value.closedAt === null ? (value.isRanked ? rankedWords.lead : words.sheetLead) : words.closedSheet}
             />
-            {value.closedAt === null ? <p className="soft small sheet-keys no-print">{words.keys}</p> : null}
+            {value.closedAt === null ? (
+              <p className="soft small sheet-keys no-print">
+                {value.isRanked ? rankedWords.keys(value.samples) : words.keys}
+              </p>
+            ) : null}
             {order.warnings.map((line) => (
               <p key={line} className="sheet-warning">
                 {line}

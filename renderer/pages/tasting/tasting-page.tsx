@@ -31,6 +31,10 @@ function tastingFacts(tasting: Tasting, measures: Measures): Fact[] {
   const amount = tasting.sampleList[0]?.served_mL ?? null;
   return [
     { name: words.held, value: dayAndTime(tasting.heldAt) },
+    {
+      name: words.asked,
+      value: tasting.isRanked ? words.askedRanked : words.askedScored(tasting.attributes.map(({ name }) => name)),
+    },
     { name: words.each, value: amount === null ? words.notAsked : measures.volume(amount) },
     {
       name: words.served,
@@ -122,7 +126,11 @@ function WholeTasting({ tasting }: { readonly tasting: Tasting }) {
               const progress = sheetProgress(tasting, kept.scores, said.remarks);
               return (
                 <>
-                  {isOpen ? <OpenTasting tasting={tasting} /> : <Revealed tasting={tasting} remarks={said.remarks} />}
+                  {isOpen ? (
+                    <OpenTasting tasting={tasting} />
+                  ) : (
+                    <Revealed tasting={tasting} scores={kept.scores} remarks={said.remarks} />
+                  )}
                   <Sheets tasting={tasting} progress={progress} />
                   {isOpen ? <CloseAndReveal tasting={tasting} progress={progress} /> : null}
                 </>

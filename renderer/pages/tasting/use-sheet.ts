@@ -3,8 +3,9 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { ask } from '#renderer/app/ask.ts';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { readCell } from './cell-text.ts';
-import type { Attribute, GridCell } from './score-grid.tsx';
+import { cellText, readCell } from './cell-text.ts';
+import { placeFaults, placeToStore, type RankedCup } from './place-faults.ts';
+import type { Attribute, GridCell } from './score-cell.tsx';
 import { type QueuedScore, type ScoreQueue, scoreQueue } from './score-queue.ts';
 import type { SheetRow } from './sheet-progress.ts';
 import { words } from './words.ts';
@@ -15,6 +16,15 @@ interface SheetScore extends QueuedScore {
   readonly sample: string;
   readonly attribute: string;
   readonly replicate: number;
+  /** What stood in the cell for it; null when something else stays there to be mended. */
+  readonly text: string | null;
+}
+
+/** A sheet on which the cups are put in order: what stands at one decides what may stand at another. */
+export interface Ranking {
+  readonly rows: readonly SheetRow[];
+  readonly attribute: Attribute;
+  readonly areTiesMeant: boolean;
 }
 
 /** Typing that pauses this long is kept without waiting for a move. */
@@ -24,6 +34,8 @@ export interface Sheet {
   readonly cell: (row: SheetRow, attribute: Attribute) => GridCell;
   readonly type: (row: SheetRow, attribute: Attribute, text: string) => void;
   readonly leave: (row: SheetRow, attribute: Attribute) => void;
+  /** What stands at each cup of a ranking. */
+  readonly cups: readonly RankedCup[];
   readonly kept: number;
   readonly waiting: number;
   readonly notKept: number;
@@ -37,7 +49,7 @@ function keyOf(row: SheetRow, attribute: { readonly name: string }): string {
 }
 
 /** One taster's sheet: what is stored, with what is being typed on top of it, kept as it is typed. */
-export function useSheet(tasting: string, taster: string, stored: Scores): Sheet {
+export function useSheet(tasting: string, taster: string, stored: Scores, ranking: Ranking | null = null): Sheet {
   const client = useQueryClient();
   const { say } = useToasts();
   const isHere = useRef(true);
@@ -87,11 +99,7 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
             before === undefined ? before : { scores: withKept(before.scores, taster, scores) },
           );
           change((all) => {
-            for (const { key, score } of scores) {
-              const text = all.get(key);
-              if (text === (score === null ? '' : undefined) || Number(text?.replace(',', '.')) === score)
-                all.delete(key);
-            }
+            for (const { key, text } of scores) if (all.get(key) === text) all.delete(key);
           });
           void client.invalidateQueries();
         });
@@ -126,8 +134,45 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
     };
   }, [putPending]);
 
+  const ranked = useRef(ranking);
+  ranked.current = ranking;
+  /** What is on its way, so that it is not sent again when a neighbour changes. */
+  const lastPut = useRef(new Map<string, number | null>());
+
+  const putRanking = useCallback(() => {
+    const now = ranked.current;
+    if (now === null) return;
+    const { rows, attribute, areTiesMeant } = now;
+    const cups = cupsOf(now, newest.current, held.current);
+    const faults = placeFaults(cups, attribute, areTiesMeant);
+    rows.forEach((row, at) => {
+      const key = keyOf(row, attribute);
+      const cup = cups[at];
+      if (cup === undefined || !newest.current.has(key)) return;
+      const before = held.current.get(key) ?? null;
+      const place = placeToStore(cup, attribute, faults[at], before);
+      const isWaiting = queue.isWaiting(key);
+      if (place === undefined || (isWaiting && lastPut.current.get(key) === place)) return;
+      if (place === before && !isWaiting) {
+        if (faults[at] === undefined) change((all) => all.delete(key));
+        return;
+      }
+      lastPut.current.set(key, place);
+      const text = faults[at] === undefined ? cup.text : null;
+      queue.put({ key, score: place, text, sample: row.code, attribute: attribute.name, replicate: row.replicate });
+    });
+  }, [queue, change]);
+
+  const areTiesMeant = ranking?.areTiesMeant ?? false;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was a double place may be a shared one now
+  useEffect(putRanking, [areTiesMeant]);
+
   const put = useCallback(
     (row: SheetRow, attribute: Attribute) => {
+      if (ranked.current !== null) {
+        putRanking();
+        return;
+      }
       const key = keyOf(row, attribute);
       const text = newest.current.get(key);
       if (text === undefined) return;
@@ -138,10 +183,20 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
         change((all) => all.delete(key));
         return;
       }
-      queue.put({ key, score, sample: row.code, attribute: attribute.name, replicate: row.replicate });
+      queue.put({ key, score, text, sample: row.code, attribute: attribute.name, replicate: row.replicate });
     },
-    [queue, change],
+    [queue, change, putRanking],
   );
+
+  const cups = ranking === null ? [] : cupsOf(ranking, texts, byKey);
+  const faults = ranking === null ? [] : placeFaults(cups, ranking.attribute, ranking.areTiesMeant);
+  /** Why what stands in a cell can't be kept as it is. */
+  function cellFault(key: string, row: SheetRow, attribute: Attribute, text: string): string | undefined {
+    const at = ranking?.rows.findIndex((one) => keyOf(one, attribute) === keyOf(row, attribute)) ?? -1;
+    if (at >= 0) return faults[at] ?? queue.faultOf(key);
+    const reading = readCell(text, attribute);
+    return reading.kind === 'fault' ? reading.message : queue.faultOf(key);
+  }
 
   return {
     cell(row, attribute) {
@@ -149,10 +204,11 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
       const text = texts.get(key);
       const score = byKey.get(key);
       if (text === undefined) {
-        return score === undefined ? { text: '', state: 'empty' } : { text: String(score), state: 'kept' };
+        if (score === undefined) return { text: '', state: 'empty' };
+        const shown = cellText(attribute, score);
+        return { text: shown, state: 'kept', fault: cellFault(key, row, attribute, shown) };
       }
-      const reading = readCell(text, attribute);
-      const fault = reading.kind === 'fault' ? reading.message : queue.faultOf(key);
+      const fault = cellFault(key, row, attribute, text);
       return { text, state: text === '' && score === undefined ? 'empty' : 'typed', fault };
     },
     type(row, attribute, text) {
@@ -166,6 +222,7 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
     leave(row, attribute) {
       if (pending.current?.key === keyOf(row, attribute)) putPending();
     },
+    cups,
     kept: byKey.size,
     waiting: queue.waiting,
     notKept: queue.faults,
@@ -175,6 +232,18 @@ export function useSheet(tasting: string, taster: string, stored: Scores): Sheet
       return queue.settled();
     },
   };
+}
+
+function cupsOf(
+  { rows, attribute }: Ranking,
+  texts: ReadonlyMap<string, string>,
+  held: ReadonlyMap<string, number>,
+): RankedCup[] {
+  return rows.map((row) => {
+    const key = keyOf(row, attribute);
+    const place = held.get(key);
+    return { name: row.code, text: texts.get(key) ?? (place === undefined ? '' : cellText(attribute, place)) };
+  });
 }
 
 /** The stored scores with those just kept in their place. */

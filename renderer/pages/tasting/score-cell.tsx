@@ -1,0 +1,108 @@
+import type { FocusEvent } from 'react';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { justAboutRightWords } from '#shared/just-about-right-words.ts';
+import { cellSteps, cellWord, readCell, typeInto } from './cell-text.ts';
+
+export type Attribute = ValueOf<'tastings:open'>['attributes'][number];
+
+export interface GridCell {
+  readonly text: string;
+  readonly state: 'empty' | 'typed' | 'kept';
+  readonly fault?: string | undefined;
+  /** What is still wanted here. */
+  readonly note?: string | undefined;
+}
+
+/** The two ends of a scale as they stand over its column. */
+export function scaleEnds({ kind, low, high, lowWord, highWord }: Attribute): { low: string; high: string } {
+  if (kind === 'just-about-right') return { low: `1 ${justAboutRightWords[0]}`, high: `5 ${justAboutRightWords[4]}` };
+  return { low: `${low} ${lowWord ?? ''}`.trim(), high: `${high} ${highWord ?? ''}`.trim() };
+}
+
+interface ScoreCellProps {
+  readonly shown: GridCell;
+  readonly attribute: Attribute;
+  readonly about: string;
+  readonly sample: number;
+  readonly column: number;
+  readonly name: string;
+  readonly isReadOnly: boolean;
+  readonly onType: (text: string) => void;
+  /** Chosen by mouse or finger: it never moves the cursor. */
+  readonly onPick: (text: string) => void;
+  readonly onLeave: () => void;
+}
+
+/** One cell to type in, with its steps to press where it has some. */
+export function ScoreCell(props: ScoreCellProps) {
+  const { shown, attribute, about, sample, column, name, isReadOnly, onType, onPick, onLeave } = props;
+  const { low, high } = scaleEnds(attribute);
+  const reading = readCell(shown.text, attribute);
+  const word = reading.kind === 'score' ? cellWord(attribute, reading.score) : null;
+  const steps = isReadOnly ? [] : cellSteps(attribute);
+  const said = shown.fault ?? shown.note;
+  return (
+    <td
+      className="score-cell"
+      data-kind={attribute.kind}
+      data-state={shown.fault === undefined ? shown.state : 'fault'}
+    >
+      <span className="score-cell-name" aria-hidden="true">
+        <strong>{attribute.name}</strong>
+        <span className="small soft">
+          {low} … {high}
+        </span>
+      </span>
+      <input
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        enterKeyHint="next"
+        data-sample={sample}
+        data-attribute={column}
+        aria-label={`${attribute.name} of ${name}, ${low} to ${high}`}
+        aria-invalid={shown.fault === undefined ? undefined : true}
+        aria-describedby={said === undefined ? undefined : about}
+        readOnly={isReadOnly}
+        value={shown.text}
+        onFocus={(event: FocusEvent<HTMLInputElement>) => event.target.select()}
+        onChange={({ target, nativeEvent }) => {
+          const kind = 'inputType' in nativeEvent ? String(nativeEvent.inputType) : '';
+          onType(typeInto(shown.text, target.value, attribute, kind.startsWith('delete')));
+        }}
+        onBlur={onLeave}
+      />
+      {steps.length === 0 ? null : (
+        <span className="score-steps">
+          {steps.map(({ text, word: meaning }) => (
+            <button
+              key={text}
+              type="button"
+              className="score-step"
+              // The keyboard's way is the cell itself.
+              tabIndex={-1}
+              aria-pressed={shown.text === text}
+              aria-label={`${name}: ${attribute.kind === 'place' ? '' : `${attribute.name} `}${meaning}`}
+              title={meaning}
+              onClick={() => onPick(shown.text === text ? '' : text)}
+            >
+              <span>{text}</span>
+              {attribute.kind === 'place' ? null : <span className="score-step-word">{meaning}</span>}
+            </button>
+          ))}
+        </span>
+      )}
+      {word === null ? null : <span className="score-word small">{word}</span>}
+      {shown.fault === undefined ? null : (
+        <span id={about} className="score-fault small" role="alert">
+          {shown.fault}
+        </span>
+      )}
+      {shown.fault !== undefined || shown.note === undefined ? null : (
+        <span id={about} className="score-note small">
+          {shown.note}
+        </span>
+      )}
+    </td>
+  );
+}
