@@ -11,7 +11,7 @@ test('a tasting is built by mouse, and says while it is built what the panel can
   await page.getByRole('link', { name: 'Build a tasting' }).click();
   const sight = page.getByRole('complementary', { name: 'What this panel can see' });
   await page.getByRole('checkbox', { name: 'Ann' }).check();
-  await expect(sight).toContainText('One taster can tell which jar they like best, blind.');
+  await expect(sight).toContainText('One taster can say which sample they like best.');
   for (const name of ['Ben', 'Cem', 'Dora', 'Eve', 'Finn']) await page.getByRole('checkbox', { name }).check();
   const { detectableDifference } = await workbench.ask('panel:design', {
     samples: jars.map(({ id }) => id),
@@ -21,7 +21,7 @@ test('a tasting is built by mouse, and says while it is built what the panel can
     seed: 1,
   });
   await expect(sight).toContainText(
-    `With 6 tasters a gap of about ${detectableDifference?.toFixed(1)} points would most likely show.`,
+    `With 6 tasters and 4 samples a gap of ${detectableDifference?.toFixed(1)} points would most likely show.`,
   );
   await expect(sight).toContainText('1.8 points (common practice, no source)');
   await page.getByRole('checkbox', { name: /Gus/ }).check();
@@ -36,6 +36,7 @@ test('a tasting is built by mouse, and says while it is built what the panel can
   await page.getByLabel('Its name').fill('bite');
   await page.getByLabel('Word at the upper end').fill('very hot');
   await page.getByRole('button', { name: 'Draw codes and orders' }).click();
+  await expect(page).toHaveURL(/\/tastings\/[^/]+$/);
   await expect(page.getByRole('heading', { name: 'Before pouring' })).toBeVisible();
   const { tastings } = await workbench.ask('tastings:list', {});
   const built = await workbench.ask('tastings:open', { tasting: tastings[0]?.id ?? '' });
@@ -162,6 +163,7 @@ test('in the sample kitchen a second tasting is built beside the first, with oth
   await page.getByRole('checkbox', { name: 'Taster A' }).check();
   await page.getByRole('checkbox', { name: /Taster H/ }).check();
   await page.getByRole('button', { name: 'Draw codes and orders' }).click();
+  await expect(page).toHaveURL(/\/tastings\/[^/]+$/);
   await expect(page.getByText(/Taster H avoids alcohol/).first()).toBeVisible();
   const { tastings: now } = await sample.ask('tastings:list', {});
   expect(now).toHaveLength(tastings.length + 1);

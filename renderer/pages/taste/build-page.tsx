@@ -77,8 +77,8 @@ function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
     if (input === null) return;
     build.mutate(input, {
       onSuccess: ({ tasting }) => {
-        void kept.forget(false);
-        go(isAlone ? `/tastings/${tasting}/alone` : `/tastings/${tasting}`);
+        const next = isAlone ? `/tastings/${tasting}/alone` : `/tastings/${tasting}`;
+        void kept.forget(false).then(() => go(next));
       },
     });
   }

@@ -27,17 +27,28 @@ export function useBuildDraft(name: string, fresh: () => TastingDraft): BuildDra
   const begin = useRef(fresh);
   begin.current = fresh;
 
+  /** One after the other: what was chosen must not arrive after it was forgotten. */
+  const line = useRef<Promise<unknown>>(Promise.resolve());
+  const keep = useCallback(
+    (body: TastingDraft | null) => {
+      const kept = line.current.then(() => ask('drafts:keep', { name, body }));
+      line.current = kept.catch(() => undefined);
+      return kept;
+    },
+    [name],
+  );
+
   const keepNow = useCallback(() => {
     clearTimeout(timer.current);
     const body = unkept.current;
     if (body === null) return;
     unkept.current = null;
     const isUntouched = JSON.stringify(body) === JSON.stringify(begin.current());
-    ask('drafts:keep', { name, body: isUntouched ? null : body }).then(
+    keep(isUntouched ? null : body).then(
       () => setIsKept(true),
       () => setIsKept(false),
     );
-  }, [name]);
+  }, [keep]);
 
   useEffect(() => {
     let isHere = true;
@@ -79,9 +90,9 @@ export function useBuildDraft(name: string, fresh: () => TastingDraft): BuildDra
       clearTimeout(timer.current);
       unkept.current = null;
       if (isBegun) setDraft(begin.current());
-      await ask('drafts:keep', { name, body: null }).catch(() => undefined);
+      await keep(null).catch(() => undefined);
     },
-    [name],
+    [keep],
   );
 
   return { draft, isKept, change, forget };

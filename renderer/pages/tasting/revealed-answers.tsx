@@ -27,7 +27,7 @@ export function RevealedAnswers({ tasting, scores }: { readonly tasting: Tasting
     const columns: Column<Tasting['orders'][number]>[] = [
       { head: words.taster, cell: ({ name }) => name },
       ...samples.map(({ code, jar }) => ({
-        head: jar === null ? code : words.jarHead(jar.label, jar.level),
+        head: jar === null ? code : words.jarHead(jar.label, jar.level, tasting.trial === null ? code : null),
         cell: ({ name }: Tasting['orders'][number]) => answerWords(scores, name, code, attribute),
         isFigure: attribute.kind === 'place',
       })),

@@ -82,11 +82,14 @@ export function ScoreCell(props: ScoreCellProps) {
               // The keyboard's way is the cell itself.
               tabIndex={-1}
               aria-pressed={shown.text === text}
-              aria-label={`${name}: ${attribute.kind === 'place' ? '' : `${attribute.name} `}${meaning}`}
+              // It begins with what is seen on it.
+              aria-label={
+                attribute.kind === 'place' ? `${name}: ${meaning}` : `${text} ${meaning}: ${attribute.name} of ${name}`
+              }
               title={meaning}
               onClick={() => onPick(shown.text === text ? '' : text)}
             >
-              <span>{text}</span>
+              <span>{text}</span>{' '}
               {attribute.kind === 'place' ? null : <span className="score-step-word">{meaning}</span>}
             </button>
           ))}

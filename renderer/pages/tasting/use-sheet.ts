@@ -76,6 +76,8 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
   );
   const held = useRef(byKey);
   held.current = byKey;
+  /** What a ranking has sent and not seen kept: it counts as stored when a neighbour is judged. */
+  const onItsWay = useRef(new Map<string, number | null>());
 
   const queue = useMemo(() => {
     const made: ScoreQueue<SheetScore> = scoreQueue<SheetScore>({
@@ -98,6 +100,13 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
           client.setQueryData<ValueOf<'scores:list'>>(queryKey, (before) =>
             before === undefined ? before : { scores: withKept(before.scores, taster, scores) },
           );
+          const now = new Map(held.current);
+          for (const { key, score } of scores) {
+            if (score === null) now.delete(key);
+            else now.set(key, score);
+            if (onItsWay.current.get(key) === score) onItsWay.current.delete(key);
+          }
+          held.current = now;
           change((all) => {
             for (const { key, text } of scores) if (all.get(key) === text) all.delete(key);
           });
@@ -136,9 +145,6 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
 
   const ranked = useRef(ranking);
   ranked.current = ranking;
-  /** What is on its way, so that it is not sent again when a neighbour changes. */
-  const lastPut = useRef(new Map<string, number | null>());
-
   const putRanking = useCallback(() => {
     const now = ranked.current;
     if (now === null) return;
@@ -149,15 +155,15 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
       const key = keyOf(row, attribute);
       const cup = cups[at];
       if (cup === undefined || !newest.current.has(key)) return;
-      const before = held.current.get(key) ?? null;
+      const sent = queue.faultOf(key) === undefined ? onItsWay.current.get(key) : undefined;
+      const before = sent === undefined ? (held.current.get(key) ?? null) : sent;
       const place = placeToStore(cup, attribute, faults[at], before);
-      const isWaiting = queue.isWaiting(key);
-      if (place === undefined || (isWaiting && lastPut.current.get(key) === place)) return;
-      if (place === before && !isWaiting) {
-        if (faults[at] === undefined) change((all) => all.delete(key));
+      if (place === undefined) return;
+      if (place === before) {
+        if (sent === undefined && faults[at] === undefined) change((all) => all.delete(key));
         return;
       }
-      lastPut.current.set(key, place);
+      onItsWay.current.set(key, place);
       const text = faults[at] === undefined ? cup.text : null;
       queue.put({ key, score: place, text, sample: row.code, attribute: attribute.name, replicate: row.replicate });
     });

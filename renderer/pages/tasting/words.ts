@@ -99,7 +99,9 @@ export const words = {
   placesGiven: 'Which place each taster gave',
   placesLine: '1 is the best. What the order says as a whole, and how far the tasters agree, stands in Findings.',
   stepsGiven: (name: string) => `Just about right: ${name}`,
-  jarHead: (label: string, level: string) => `${label}, ${level}`,
+  /** Over jars of several trials a label may stand twice: then the code tells them apart. */
+  jarHead: (label: string, level: string, code: string | null) =>
+    code === null ? `${label}, ${level}` : `${label}, ${level} (${code})`,
   noAnswer: '–',
   hedonic: 'The nine words of liking',
   closedSheet: 'This tasting is closed: the sheet can be read, not changed.',

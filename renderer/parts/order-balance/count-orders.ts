@@ -31,10 +31,11 @@ export function countOrders(orders: readonly (readonly string[])[]): OrderCounts
   };
 }
 
-/** The least and the most of some counts, in words. @example timesWords([1, 2, 2]) // '1 to 2 times' */
+/** The least and the most of some counts, in words; at least one of them. @example timesWords([1, 2, 2]) // '1 to 2 times' */
 export function timesWords(counts: readonly number[]): string {
   const least = Math.min(...counts);
   const most = Math.max(...counts);
+  if (least === 0 && most > 0) return most === 1 ? 'at most once' : `at most ${most} times`;
   if (least !== most) return `${least} to ${most} times`;
   return most === 1 ? 'once' : `${most} times`;
 }

@@ -70,6 +70,13 @@ describe('countOrders', () => {
   });
 
   it('says the least and the most', () => {
-    expect([timesWords([1, 1]), timesWords([2, 2]), timesWords([0, 1])]).toEqual(['once', '2 times', '0 to 1 times']);
+    const counts = [
+      [1, 1],
+      [2, 2],
+      [1, 2],
+      [0, 1],
+      [0, 2],
+    ];
+    expect(counts.map(timesWords)).toEqual(['once', '2 times', '1 to 2 times', 'at most once', 'at most 2 times']);
   });
 });
