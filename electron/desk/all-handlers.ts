@@ -5,6 +5,7 @@ import { courseHandlers } from './course.ts';
 import { discriminationDesignComputers } from './discrimination-design.ts';
 import { discriminationHandlers } from './discriminations.ts';
 import { fermentComputers } from './ferment.ts';
+import { findHandlers } from './find.ts';
 import { findingHandlers } from './findings.ts';
 import type { Computers, Handlers } from './handler.ts';
 import { jarHandlers } from './jars.ts';
@@ -41,6 +42,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...likingFindingHandlers,
   ...recipeHandlers,
   ...carryingHandlers,
+  ...findHandlers,
 };
 
 /** And every request that only computes. */

@@ -1,5 +1,10 @@
-import { type ReactNode, useEffect, useRef } from 'react';
+import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { Finder } from '#renderer/parts/finder/finder.tsx';
+import { finderWords } from '#renderer/parts/finder/finder-words.ts';
+import { Icon } from '#renderer/parts/icon/icon.tsx';
+import { KeysHelp } from '#renderer/parts/keys-help/keys-help.tsx';
+import { keysWords } from '#renderer/parts/keys-help/keys-words.ts';
 import { SampleMark, Tape } from '#renderer/parts/tape/tape.tsx';
 import type { Bridge } from '#shared/carriage.ts';
 import { ErrorBoundary } from './error-boundary.tsx';
@@ -19,13 +24,20 @@ export function Frame({ bridge, children }: FrameProps) {
   const { data: kitchen } = useAnswer('kitchen:open', {});
   const main = useRef<HTMLElement>(null);
   const isFirst = useRef(true);
+  const [over, setOver] = useState<'finder' | 'keys' | null>(null);
+  const openFinder = useCallback(() => setOver('finder'), []);
+  const openKeys = useCallback(() => setOver('keys'), []);
+  const close = useCallback(() => setOver(null), []);
 
   useEffect(
     () =>
       bridge.listen((event) => {
-        if (event.kind === 'menu' && event.act.startsWith('go:')) go(event.act.slice(3));
+        if (event.kind !== 'menu') return;
+        if (event.act.startsWith('go:')) go(event.act.slice(3));
+        if (event.act === 'find') openFinder();
+        if (event.act === 'keys') openKeys();
       }),
-    [bridge, go],
+    [bridge, go, openFinder, openKeys],
   );
 
   // A new place starts at its top, and with its heading for those who listen.
@@ -61,12 +73,24 @@ export function Frame({ bridge, children }: FrameProps) {
             </Link>
           </p>
         ) : null}
+        <div className="frame-tools no-print">
+          <button type="button" className="frame-tool" onClick={openFinder}>
+            <Icon name="find" />
+            <span>{finderWords.open}</span>
+          </button>
+          <button type="button" className="frame-tool" onClick={openKeys}>
+            <Icon name="help" />
+            <span>{keysWords.open}</span>
+          </button>
+        </div>
         <Navigation />
         <UndoButtons bridge={bridge} />
       </header>
       <main ref={main} className="frame-main" tabIndex={-1}>
         <ErrorBoundary key={place}>{children}</ErrorBoundary>
       </main>
+      <Finder isOpen={over === 'finder'} onOpen={openFinder} onClose={close} />
+      <KeysHelp isOpen={over === 'keys'} onOpen={openKeys} onClose={close} />
     </div>
   );
 }

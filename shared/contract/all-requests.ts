@@ -3,6 +3,7 @@ import { baseRequests } from './bases.ts';
 import { carryingRequests } from './carrying.ts';
 import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
+import { findRequests } from './find.ts';
 import { findingRequests } from './findings.ts';
 import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
@@ -36,6 +37,7 @@ export const allRequests = {
   ...fermentRequests,
   ...recipeRequests,
   ...carryingRequests,
+  ...findRequests,
 } as const;
 
 export type RequestName = keyof typeof allRequests;

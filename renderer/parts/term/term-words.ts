@@ -1,0 +1,31 @@
+/** The trade's words, each in one line. */
+export const termWords = {
+  base: 'The plain fermented drink that all jars of a trial are filled from.',
+  culture: 'The living grains, mother or starter that makes a base.',
+  'first ferment': 'Sugar water, tea or juice with the culture in it, until it is strained.',
+  'second ferment': 'The strained base with fruit or herbs, in jars.',
+  trial: 'A set of jars that differ in one thing, to answer one question.',
+  factor: 'The one thing that differs between the jars of a trial.',
+  level: 'One setting of that thing: 2 days, 60 g, frozen.',
+  control: 'The level that the others are compared with: usually how you make it now.',
+  replicate: 'A second jar of the same level: it shows how far jars differ by themselves.',
+  start: 'The moment fruit and base come together.',
+  pull: 'Taking a jar out to chill or taste: its days are over.',
+  strain: 'Taking the fruit out of a jar, or the culture out of a base.',
+  'blind code': 'Three digits on a cup, so that nobody knows which jar it is.',
+  sip: 'Your own taste of one jar, knowing which it is. Never counted with a panel.',
+  panel: 'Those who taste together, blind.',
+  tasting: 'One sitting where a panel scores or orders the samples.',
+  'serving order': 'Who drinks which cup when; balanced, because the first cup always tastes stronger.',
+  sample: 'What is poured from one jar into cups under one blind code.',
+  attribute: 'What is scored: tang, fizz, sweetness, liking.',
+  finding: 'What a tasting says, with its doubt.',
+  'house recipe': 'A level you decided for, written down so that it can be made again.',
+  batch: 'One make of a house recipe.',
+  reading: 'A measured number: Brix, SG, pH, acidity, temperature.',
+  sighting: 'Something seen: bubbles, froth, film, mould.',
+  brix: 'Degrees Brix: grams of sugar in 100 g, as an instrument for pure sugar water sees it.',
+  sg: 'Specific gravity: how much heavier than water.',
+} as const;
+
+export type TermName = keyof typeof termWords;
