@@ -76,8 +76,7 @@ function FinderSheet({ onClose }: { readonly onClose: () => void }) {
         </label>
         <input
           id={id}
-          // biome-ignore lint/a11y/noAutofocus: whoever opens a search writes next
-          autoFocus
+          data-first
           role="combobox"
           aria-expanded={lines.length > 0}
           aria-controls={`${id}-list`}

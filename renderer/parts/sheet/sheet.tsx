@@ -7,13 +7,14 @@ interface SheetProps {
   readonly children: ReactNode;
 }
 
-/** A native modal dialog: Escape closes it, focus stays inside and comes back. Mount it to open it. */
+/** A native modal dialog: Escape closes it, focus stays inside and comes back. Mount it to open it; `data-first` takes the focus. */
 export function Sheet({ title, onClose, children }: SheetProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
     const shown = dialog.current;
     if (shown !== null && !shown.open) shown.showModal();
+    shown?.querySelector<HTMLElement>('[data-first]')?.focus();
     return () => shown?.close();
   }, []);
   return (
