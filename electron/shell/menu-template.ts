@@ -66,6 +66,8 @@ function editMenu({ platform, acts }: MenuOptions): Item {
       { role: 'copy' },
       { role: 'paste' },
       { role: 'selectAll' },
+      line,
+      { label: 'Find in the kitchen…', accelerator: 'CmdOrCtrl+K', click: () => acts.tell('find') },
     ],
   };
 }
@@ -102,11 +104,14 @@ function windowMenu({ platform }: MenuOptions): Item {
 }
 
 function helpMenu({ platform, acts }: MenuOptions): Item {
-  const data: Item = { label: 'Data and backups', click: () => acts.tell('go:/data') };
+  const data: Item[] = [
+    { label: 'Keys and words', click: () => acts.tell('keys') },
+    { label: 'Data and backups', click: () => acts.tell('go:/data') },
+  ];
   // macOS keeps "About" in the menu of the program's name.
   return platform === 'darwin'
-    ? { role: 'help', submenu: [data] }
-    : { label: '&Help', submenu: [data, line, { role: 'about' }] };
+    ? { role: 'help', submenu: data }
+    : { label: '&Help', submenu: [...data, line, { role: 'about' }] };
 }
 
 /**

@@ -1,7 +1,8 @@
 import { QueryClientProvider } from '@tanstack/react-query';
-import { useEffect, useState } from 'react';
+import { useEffect, useState, useSyncExternalStore } from 'react';
 import { Router } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
+import { onWindowWays, windowWays } from '#renderer/format/window-ways.ts';
 import { ToastRegion } from '#renderer/parts/toast/toasts.tsx';
 import type { Bridge } from '#shared/carriage.ts';
 import { Frame } from './frame.tsx';
@@ -11,6 +12,7 @@ import { Routes } from './routes.tsx';
 /** The whole page over one bridge. */
 export function App({ bridge }: { readonly bridge: Bridge }) {
   const [client] = useState(newQueryClient);
+  const ways = useSyncExternalStore(onWindowWays, windowWays);
   useEffect(
     () =>
       bridge.listen((event) => {
@@ -23,7 +25,8 @@ export function App({ bridge }: { readonly bridge: Bridge }) {
       <Router hook={useHashLocation}>
         <ToastRegion>
           <Frame bridge={bridge}>
-            <Routes />
+            {/* Hours are written in many places: what is shown is drawn anew when their way changes. */}
+            <Routes key={ways.hours} />
           </Frame>
         </ToastRegion>
       </Router>

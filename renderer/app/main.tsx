@@ -4,6 +4,7 @@ import './tokens.css';
 import './base.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { layTheme } from '#renderer/format/window-ways.ts';
 import { Failure } from '#shared/failure.ts';
 import { App } from './app.tsx';
 import { ask, connect } from './ask.ts';
@@ -25,6 +26,7 @@ async function isLetIn(): Promise<boolean> {
 async function start(): Promise<void> {
   const place = document.getElementById('root');
   if (place === null) throw new Error('The page has no place to draw in.');
+  layTheme(document.documentElement);
   const root = createRoot(place);
   const bridge = await findBridge({ window });
   if (bridge !== null) connect(bridge);

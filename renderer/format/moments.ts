@@ -1,8 +1,15 @@
+import { hasTwelveHours } from './window-ways.ts';
+
 // Moments the way a kitchen says them. The clock is passed in.
 
 const day = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
 const dayWithYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
-const time = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+const time24 = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+const time12 = new Intl.DateTimeFormat('en-GB', { hour: 'numeric', minute: '2-digit', hour12: true });
+
+function clockWords(at: Date): string {
+  return (hasTwelveHours() ? time12 : time24).format(at);
+}
 
 /** @example dayWords('2026-05-12T09:00:00Z') // 'Tue 12 May' */
 export function dayWords(moment: string): string {
@@ -17,11 +24,11 @@ export function dateWords(moment: string): string {
 /** @example dayAndTime('2026-05-12T09:00:00Z') // 'Tue 12 May, 09:00' in London's winter */
 export function dayAndTime(moment: string): string {
   const at = new Date(moment);
-  return `${day.format(at)}, ${time.format(at)}`;
+  return `${day.format(at)}, ${clockWords(at)}`;
 }
 
 export function timeWords(moment: string): string {
-  return time.format(new Date(moment));
+  return clockWords(new Date(moment));
 }
 
 function counted(count: number, word: string): string {

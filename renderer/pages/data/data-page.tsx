@@ -13,6 +13,7 @@ import { carryWords } from './carry-words.ts';
 import { History } from './history.tsx';
 import { KitchenForm } from './kitchen-form.tsx';
 import { ExportAll, TakeInFile } from './take-along.tsx';
+import { ThisWindow } from './this-window.tsx';
 import { countWords, words } from './words.ts';
 import './data.css';
 
@@ -73,6 +74,7 @@ export function DataPage() {
           </>
         )}
       </Answer>
+      <ThisWindow />
       <section className="section">
         <h2>{words.bin}</h2>
         <Bin />

@@ -1,0 +1,64 @@
+// How this window shows things: kept by the window, not by the kitchen, which others may open on other machines.
+
+export const themes = ['system', 'light', 'dark'] as const;
+export const hourWays = ['system', '24', '12'] as const;
+
+export interface WindowWays {
+  readonly theme: (typeof themes)[number];
+  readonly hours: (typeof hourWays)[number];
+}
+
+const place = 'sidejar.window';
+const usual: WindowWays = { theme: 'system', hours: 'system' };
+
+function oneOf<Way extends string>(ways: readonly Way[], given: unknown, otherwise: Way): Way {
+  return ways.find((way) => way === given) ?? otherwise;
+}
+
+function stored(): WindowWays {
+  try {
+    const given = JSON.parse(globalThis.localStorage?.getItem(place) ?? '{}') as Partial<Record<string, unknown>>;
+    return { theme: oneOf(themes, given.theme, usual.theme), hours: oneOf(hourWays, given.hours, usual.hours) };
+  } catch {
+    return usual;
+  }
+}
+
+let current: WindowWays | null = null;
+const listeners = new Set<() => void>();
+
+export function windowWays(): WindowWays {
+  current ??= stored();
+  return current;
+}
+
+/** Lays the theme on the page: the system's unless this window has its own. */
+export function layTheme(root: HTMLElement): void {
+  const { theme } = windowWays();
+  if (theme === 'system') delete root.dataset.theme;
+  else root.dataset.theme = theme;
+}
+
+export function changeWindowWays(change: Partial<WindowWays>): void {
+  current = { ...windowWays(), ...change };
+  try {
+    globalThis.localStorage?.setItem(place, JSON.stringify(current));
+  } catch {
+    // A window that may keep nothing still shows what was chosen, until it is closed.
+  }
+  layTheme(document.documentElement);
+  for (const listener of listeners) listener();
+}
+
+export function onWindowWays(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/** Whether hours go to twelve: as chosen, else as this machine's language has it. */
+export function hasTwelveHours(): boolean {
+  const { hours } = windowWays();
+  if (hours !== 'system') return hours === '12';
+  const cycle = new Intl.DateTimeFormat(undefined, { hour: 'numeric' }).resolvedOptions().hourCycle;
+  return cycle === 'h12' || cycle === 'h11';
+}
