@@ -2,9 +2,9 @@ import type { JarAddition } from '#core/ferment/jar-input.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import { recipeCautions } from '#core/recipe/recipe-cautions.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listOwnIngredients } from '#store/people-and-pantry.ts';
 import type { RecipeDraft } from '#store/recipes.ts';
 import { compositionIn } from './pantry-lookup.ts';
+import { ownOf, ownPantry } from './whole-pantry.ts';
 
 /** How warm a kitchen is when nobody says. Common practice, no source. */
 const room_C = 22;
@@ -15,15 +15,15 @@ export function cautionsOfVersion(
   version: Pick<RecipeDraft, 'formula' | 'base_mL' | 'vessel' | 'base'>,
 ): RecipeDraft['cautions'] {
   const base = version.base === null ? undefined : kitchen.read.row('bases', version.base.id);
-  const own = new Map(listOwnIngredients(kitchen.read).map((row) => [row.name.toLowerCase(), row]));
+  const own = ownPantry(kitchen);
   const compositionOf = compositionIn(kitchen);
   const sugar_g_per_L = base?.sugar_now_g_per_L ?? base?.sugar_start_g_per_L ?? null;
   const mine = version.formula.additions.flatMap(({ ingredient }) =>
-    typeof ingredient === 'string' ? (own.get(ingredient.toLowerCase()) ?? []) : [],
+    typeof ingredient === 'string' ? (ownOf(own, ingredient) ?? []) : [],
   );
   const known = version.formula.additions.flatMap(({ ingredient, mass_g, state }): JarAddition[] => {
     if (typeof ingredient !== 'string') return [{ ingredient, mass_g, state }];
-    const isBuiltIn = !own.has(ingredient.toLowerCase()) && findIngredient(ingredient) !== undefined;
+    const isBuiltIn = ownOf(own, ingredient) === undefined && findIngredient(ingredient) !== undefined;
     if (isBuiltIn) return [{ ingredient, mass_g, state }];
     const composition = compositionOf(ingredient);
     return composition === null ? [] : [{ ingredient: { name: ingredient, ...composition }, mass_g, state }];

@@ -8,7 +8,10 @@ export const fermentComputers: Computers<
   'jar:sheet' | 'ferment:convert' | 'ferment:acidity' | 'ferment:equivalentHours'
 > = {
   'jar:sheet': (input) => jarSheet(input),
-  'ferment:convert': ({ temperature_C, ...strength }) => sugarSolution(strength, temperature_C),
+  'ferment:convert'({ brix, sg, sugar_g_per_L = 0, temperature_C }) {
+    const strength = brix !== undefined ? { brix } : sg !== undefined ? { sg } : { sugar_g_per_L };
+    return sugarSolution(strength, temperature_C);
+  },
   'ferment:acidity': (input) => acidity(input),
   'ferment:equivalentHours': ({ log, reference_C }) => equivalentHours(log, reference_C),
 };

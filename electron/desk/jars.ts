@@ -1,16 +1,14 @@
-import { findIngredient } from '#core/pantry/find-ingredient.ts';
-import { ingredientName } from '#core/trial/formula.ts';
 import { hoursBetween } from '#core/trial/moment.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { findJar, type Jar, readingsOfJar, sightingsOfJar, sipsOfJar, sipsOfTrial } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { storedMoment } from '#store/stored-moment.ts';
-import type { Columns, Row } from '#store/tables.ts';
+import type { Columns } from '#store/tables.ts';
 import { levelsOfTrial, vesselOf } from '#store/trials.ts';
-import type { Writer } from '#store/writer.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { takeFromStock } from './take-from-stock.ts';
 
 type Act = 'start' | 'pull' | 'strain' | 'discard';
 
@@ -69,28 +67,18 @@ function act(
   }
   for (const [position, jar] of jars.entries()) assertMayAct(jar, kind, at, position);
   const labels = jars.map(({ label }) => label).join(', ');
-  kitchen.write(
+  const stock = kitchen.write(
     { request: `jars:${kind}`, summary: `${verbs[kind]} jar${jars.length === 1 ? '' : 's'} ${labels}` },
     (writer) => {
       for (const { id } of jars) writer.update('jars', id, values(at));
-      if (kind === 'start') takeFromStock(writer, jars);
+      return kind === 'start' ? takeFromStock(kitchen, writer, jars) : [];
     },
   );
-  return { jars: input.jars.map((id) => found(findJar(kitchen.read, id), 'jar', 'jars')) };
+  return { jars: input.jars.map((id) => found(findJar(kitchen.read, id), 'jar', 'jars')), stock };
 }
 
-/** What goes into the jars is no longer on hand; never below nothing, for who knows what was there. */
-function takeFromStock(writer: Writer, jars: readonly Jar[]): void {
-  for (const jar of jars) {
-    const level = levelsOfTrial(writer, jar.trial).find(({ id }) => id === jar.level);
-    for (const { ingredient, mass_g } of level?.formula.additions ?? []) {
-      const written = ingredientName(ingredient);
-      const name = findIngredient(written)?.name ?? written;
-      const stock = writer.one<Row<'stocks'>>('SELECT * FROM stocks WHERE name = ?', name);
-      if (stock?.on_hand_g == null) continue;
-      writer.update('stocks', stock.id, { on_hand_g: Math.max(0, stock.on_hand_g - mass_g) });
-    }
-  }
+function changed({ jars }: ValueOf<'jars:start'>): ValueOf<'jars:pull'> {
+  return { jars };
 }
 
 interface Place {
@@ -152,10 +140,10 @@ export const jarHandlers: Handlers<
     };
   },
   'jars:start': (kitchen, input) => act(kitchen, 'start', input, (at) => ({ started_at: at })),
-  'jars:pull': (kitchen, input) => act(kitchen, 'pull', input, (at) => ({ pulled_at: at })),
-  'jars:strain': (kitchen, input) => act(kitchen, 'strain', input, (at) => ({ strained_at: at })),
+  'jars:pull': (kitchen, input) => changed(act(kitchen, 'pull', input, (at) => ({ pulled_at: at }))),
+  'jars:strain': (kitchen, input) => changed(act(kitchen, 'strain', input, (at) => ({ strained_at: at }))),
   'jars:discard': (kitchen, input) =>
-    act(kitchen, 'discard', input, (at) => ({ discarded_at: at, discard_reason: input.reason })),
+    changed(act(kitchen, 'discard', input, (at) => ({ discarded_at: at, discard_reason: input.reason }))),
   'readings:log'(kitchen, input) {
     const at = when(kitchen, input.at);
     const place = placeOf(kitchen, input, at);

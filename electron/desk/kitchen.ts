@@ -29,6 +29,7 @@ export const kitchenHandlers: Handlers<'kitchen:open' | 'kitchen:change' | 'kitc
       return {
         name: row.name,
         measures: row.measures as 'metric' | 'us',
+        currency: row.currency,
         file: kitchen.file,
         readOnly: kitchen.readOnly,
         sampleRows: filled.reduce((sum, table) => sum + countOf(kitchen, table, 'WHERE is_sample = 1'), 0),
@@ -39,10 +40,12 @@ export const kitchenHandlers: Handlers<'kitchen:open' | 'kitchen:change' | 'kitc
       const before = kitchenRow(kitchen);
       const name = input.name ?? before.name;
       const measures = input.measures ?? (before.measures as 'metric' | 'us');
-      kitchen.write({ request: 'kitchen:change', summary: `Change the kitchen’s name or measures` }, (writer) =>
-        writer.update('kitchens', before.id, { name, measures }),
+      const currency = input.currency === undefined ? before.currency : input.currency;
+      kitchen.write(
+        { request: 'kitchen:change', summary: `Change the kitchen’s name, measures or currency` },
+        (writer) => writer.update('kitchens', before.id, { name, measures, currency }),
       );
-      return { name, measures };
+      return { name, measures, currency };
     },
     'kitchen:sample'(kitchen, _input, watch) {
       if (filled.some((table) => countOf(kitchen, table) > 0)) {

@@ -4,18 +4,18 @@ import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import type { JarVolume, JarVolumeOf } from '#core/trial/feasibility.ts';
 import { type Addition, ingredientName } from '#core/trial/formula.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listOwnIngredients } from '#store/people-and-pantry.ts';
+import { compositionOf, ownOf, ownPantry } from './whole-pantry.ts';
 
 /** What an ingredient is made of; null when neither the owner nor the built-in pantry knows. */
 export type CompositionOf = (ingredient: Addition['ingredient']) => FoodComposition | null;
 
 /** Looks ingredients up in the owner's pantry first, then in the one that comes with the program. */
 export function compositionIn(kitchen: Kitchen): CompositionOf {
-  const own = new Map(listOwnIngredients(kitchen.read).map((row) => [row.name.toLowerCase(), row]));
+  const own = ownPantry(kitchen);
   return (ingredient) => {
     if (typeof ingredient !== 'string') return ingredient;
-    const mine = own.get(ingredient.toLowerCase());
-    if (mine !== undefined) return mine.water_g === null ? null : { ...mine, water_g: mine.water_g };
+    const mine = ownOf(own, ingredient);
+    if (mine !== undefined) return compositionOf(mine);
     return findIngredient(ingredient)?.composition ?? null;
   };
 }

@@ -1,63 +1,17 @@
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
-import type { PantryIngredient } from '#core/pantry/pantry-ingredient.ts';
-import { pantryTable } from '#core/pantry/pantry-table.ts';
-import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listOwnIngredients, listStocks, listTasters } from '#store/people-and-pantry.ts';
+import { listTasters } from '#store/people-and-pantry.ts';
 import type { Row } from '#store/tables.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { nameKey } from './name-key.ts';
-
-type Ingredient = ValueOf<'pantry:list'>['ingredients'][number];
-
-/** A row of the built-in pantry in the contract's shape. Unknown stays null. */
-function builtIn(row: PantryIngredient): Ingredient {
-  const { composition } = row;
-  return {
-    id: null,
-    revision: null,
-    isSample: false,
-    name: row.name,
-    kind: row.category,
-    water_g: composition.water_g,
-    sugars_g: composition.sugars_g,
-    sucrose_g: composition.sucrose_g ?? null,
-    glucose_g: composition.glucose_g ?? null,
-    fructose_g: composition.fructose_g ?? null,
-    fibre_g: composition.fibre_g ?? null,
-    protein_g: composition.protein_g ?? null,
-    fat_g: composition.fat_g ?? null,
-    ash_g: composition.ash_g ?? null,
-    allergens: row.allergens as Ingredient['allergens'],
-    source: row.source,
-    note: null,
-    aliases: [...row.aliases],
-    fdcId: row.fdcId,
-    colour: row.colour,
-    measures: row.measures.map((measure) => ({ ...measure })),
-    onHand_g: null,
-    price_per_kg: null,
-  };
-}
-
-/** The whole pantry: the owner's ingredients first, then those that come with the program. */
-export function wholePantry(kitchen: Kitchen): Ingredient[] {
-  const own = listOwnIngredients(kitchen.read);
-  const taken = new Set(own.map(({ name }) => name.toLowerCase()));
-  const all = [...own, ...pantryTable.filter(({ name }) => !taken.has(name.toLowerCase())).map(builtIn)];
-  const stocks = new Map(listStocks(kitchen.read).map((row) => [row.name.toLowerCase(), row]));
-  return all.map((each) => {
-    const stock = stocks.get(each.name.toLowerCase());
-    return stock === undefined ? each : { ...each, onHand_g: stock.on_hand_g, price_per_kg: stock.price_per_kg };
-  });
-}
+import { saveOwnFigures } from './own-figures.ts';
+import { pantryName, wholePantry } from './whole-pantry.ts';
 
 /** The pantry's own name of an ingredient, whichever of its names was written. */
-function pantryName(kitchen: Kitchen, written: string): string {
-  const own = listOwnIngredients(kitchen.read).find(({ name }) => name.toLowerCase() === written.toLowerCase());
-  const known = own?.name ?? findIngredient(written)?.name;
+function knownName(kitchen: Kitchen, written: string): string {
+  const known = pantryName(kitchen, written);
   if (known === undefined) {
     throw new Failure('not-found', `The pantry has no “${written}”. Add it to the pantry first.`, ['name']);
   }
@@ -74,7 +28,14 @@ function assertFree(kitchen: Kitchen, table: 'tasters' | 'ingredients', name: st
 }
 
 export const peopleAndPantryHandlers: Handlers<
-  'tasters:list' | 'tasters:save' | 'tasters:remove' | 'pantry:list' | 'pantry:save' | 'pantry:stock' | 'pantry:remove'
+  | 'tasters:list'
+  | 'tasters:save'
+  | 'tasters:remove'
+  | 'pantry:list'
+  | 'pantry:save'
+  | 'pantry:figures'
+  | 'pantry:stock'
+  | 'pantry:remove'
 > = {
   'tasters:list': (kitchen) => ({ tasters: listTasters(kitchen.read) }),
   'tasters:save'(kitchen, input) {
@@ -135,6 +96,8 @@ export const peopleAndPantryHandlers: Handlers<
       ash_g: input.ash_g ?? null,
       allergens: JSON.stringify([...new Set(input.allergens)].sort()),
       note: input.note ?? null,
+      source: input.source ?? null,
+      measures: input.measures === undefined ? null : JSON.stringify(input.measures),
     };
     const { id } = input;
     if (id === undefined) {
@@ -142,21 +105,35 @@ export const peopleAndPantryHandlers: Handlers<
         ingredient: writer.insert('ingredients', values).id,
       }));
     }
-    found(kitchen.read.row('ingredients', id), 'ingredient', 'id');
+    const before = found(kitchen.read.row('ingredients', id), 'ingredient', 'id');
+    if (nameKey(before.name) !== nameKey(input.name) && findIngredient(input.name) !== undefined) {
+      throw new Failure('refused', `The pantry knows “${input.name}” already. Choose another name.`, ['name']);
+    }
     return kitchen.write({ request: 'pantry:save', summary: `Change ${input.name} in the pantry` }, (writer) => ({
       ingredient: writer.update('ingredients', id, values, input.revision).id,
     }));
   },
+  'pantry:figures': (kitchen, input) => saveOwnFigures(kitchen, input),
   'pantry:stock'(kitchen, input) {
-    const name = pantryName(kitchen, input.name);
+    const name = knownName(kitchen, input.name);
+    if (typeof input.price_per_kg === 'number' && typeof input.price_per_L === 'number') {
+      throw new Failure('invalid-input', 'Give one price: per kilogram or per litre.', ['price_per_L']);
+    }
     const before = kitchen.read.one<Row<'stocks'>>('SELECT * FROM stocks WHERE name = ?', name);
-    const onHand_g = input.onHand_g === undefined ? (before?.on_hand_g ?? null) : input.onHand_g;
-    const price_per_kg = input.price_per_kg === undefined ? (before?.price_per_kg ?? null) : input.price_per_kg;
-    const values = { name, on_hand_g: onHand_g, price_per_kg };
+    const isPriced = input.price_per_kg !== undefined || input.price_per_L !== undefined;
+    const prices = isPriced
+      ? { price_per_kg: input.price_per_kg ?? null, price_per_L: input.price_per_L ?? null }
+      : { price_per_kg: before?.price_per_kg ?? null, price_per_L: before?.price_per_L ?? null };
+    // A new count settles what had been used beyond the old one.
+    const counted =
+      input.onHand_g === undefined
+        ? { on_hand_g: before?.on_hand_g ?? null, short_g: before?.short_g ?? null }
+        : { on_hand_g: input.onHand_g, short_g: null };
+    const values = { name, ...counted, ...prices };
     kitchen.write({ request: 'pantry:stock', summary: `Note what is on hand of ${name}` }, (writer) =>
       before === undefined ? writer.insert('stocks', values) : writer.update('stocks', before.id, values),
     );
-    return { name, onHand_g, price_per_kg };
+    return { name, onHand_g: counted.on_hand_g, ...prices };
   },
   'pantry:remove'(kitchen, { ingredient }) {
     const row = found(kitchen.read.row('ingredients', ingredient), 'ingredient', 'ingredient');

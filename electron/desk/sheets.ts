@@ -5,10 +5,10 @@ import type { Formula } from '#core/trial/formula.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { findBase } from '#store/bases.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listOwnIngredients } from '#store/people-and-pantry.ts';
 import { findTrial } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { compositionOf, ownOf, ownPantry } from './whole-pantry.ts';
 
 /** When nobody says how warm the room is. Common practice, no source. */
 const usualRoom_C = 22;
@@ -17,10 +17,11 @@ type Level = ValueOf<'sheets:ofTrial'>['levels'][number];
 
 /** The formula's additions with the owner's own ingredients written out, since the core knows only the built-in pantry. */
 function writtenOut(kitchen: Kitchen, formula: Formula): JarInput['additions'] {
-  const own = new Map(listOwnIngredients(kitchen.read).map((row) => [row.name.toLowerCase(), row]));
+  const own = ownPantry(kitchen);
   return formula.additions.map(({ ingredient, mass_g, state, temperature_C }) => {
-    const mine = typeof ingredient === 'string' ? own.get(ingredient.toLowerCase()) : undefined;
-    const whole = mine === undefined || mine.water_g === null ? ingredient : { ...mine, water_g: mine.water_g };
+    const mine = typeof ingredient === 'string' ? ownOf(own, ingredient) : undefined;
+    const composition = mine === undefined ? null : compositionOf(mine);
+    const whole = mine === undefined || composition === null ? ingredient : { name: mine.name, ...composition };
     return { ingredient: whole, mass_g, state, ...(temperature_C === undefined ? {} : { temperature_C }) };
   });
 }

@@ -2,19 +2,20 @@ import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import { ingredientName } from '#core/trial/formula.ts';
 import { findJar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listOwnIngredients, listTasters } from '#store/people-and-pantry.ts';
+import { listTasters } from '#store/people-and-pantry.ts';
 import { levelsOfTrial } from '#store/trials.ts';
+import { ownOf, ownPantry } from './whole-pantry.ts';
 
 /** Allergens that a jar's additions bring, as far as the pantry knows; the ingredients it does not know are named apart. */
 function broughtBy(kitchen: Kitchen, jarId: string): { allergens: Map<string, string>; unknown: string[] } {
   const jar = findJar(kitchen.read, jarId);
   const level = jar && levelsOfTrial(kitchen.read, jar.trial).find(({ id }) => id === jar.level);
-  const own = new Map(listOwnIngredients(kitchen.read).map((row) => [row.name.toLowerCase(), row.allergens]));
+  const own = ownPantry(kitchen);
   const allergens = new Map<string, string>();
   const unknown: string[] = [];
   for (const { ingredient } of level?.formula.additions ?? []) {
     const name = ingredientName(ingredient);
-    const brought = own.get(name.toLowerCase()) ?? findIngredient(name)?.allergens;
+    const brought = ownOf(own, name)?.allergens ?? findIngredient(name)?.allergens;
     if (brought === undefined) unknown.push(name);
     for (const allergen of brought ?? []) allergens.set(allergen, name);
   }

@@ -49,6 +49,18 @@ export function rowText(row: Readonly<Record<string, Value>>): string {
   return JSON.stringify(row, Object.keys(row).sort());
 }
 
+/**
+ * Two texts of a row for comparing: a column that came after the older one was written is absent there and null here,
+ * which is the same.
+ */
+export function comparableRow(text: string | null, leaveOut?: string): string | null {
+  if (text === null) return null;
+  const row = JSON.parse(text) as Record<string, Value>;
+  return rowText(
+    Object.fromEntries(Object.entries(row).filter(([name, value]) => value !== null && name !== leaveOut)),
+  );
+}
+
 /** The hash of an entry covers its step, its row before and after, and the entry before it: no entry can be changed alone. */
 export function entryHash(
   entry: Omit<StoredChange, 'hash'>,

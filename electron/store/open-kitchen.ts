@@ -144,7 +144,7 @@ function nameOnce(kitchen: Kitchen): void {
     fixedBecause: 'A kitchen begins only once.',
   };
   kitchen.write(note, (writer) => {
-    if (!isNamed()) writer.insert('kitchens', { name: 'My kitchen', measures: 'metric' });
+    if (!isNamed()) writer.insert('kitchens', { name: 'My kitchen', measures: 'metric', currency: null });
   });
 }
 

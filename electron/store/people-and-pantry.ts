@@ -23,12 +23,13 @@ export function listTasters(read: Reader): Taster[] {
     }));
 }
 
-/** The ingredients that the owner added. */
+/** The ingredients that the owner added, and the owner's figures for some that came with the program. */
 export function listOwnIngredients(read: Reader): Ingredient[] {
   return read.all<Row<'ingredients'>>('SELECT * FROM ingredients ORDER BY name').map((row) => ({
     id: row.id,
     revision: row.revision,
     isSample: row.is_sample === 1,
+    isBuiltIn: false,
     name: row.name,
     kind: row.kind as Ingredient['kind'],
     water_g: row.water_g,
@@ -41,14 +42,18 @@ export function listOwnIngredients(read: Reader): Ingredient[] {
     fat_g: row.fat_g,
     ash_g: row.ash_g,
     allergens: JSON.parse(row.allergens) as Ingredient['allergens'],
-    source: null,
+    source: row.source,
+    ownFigures: [],
+    ownSource: null,
     note: row.note,
     aliases: [],
     fdcId: null,
     colour: null,
-    measures: [],
+    measures: JSON.parse(row.measures ?? '[]') as Ingredient['measures'],
     onHand_g: null,
+    short_g: null,
     price_per_kg: null,
+    price_per_L: null,
   }));
 }
 

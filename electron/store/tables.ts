@@ -9,7 +9,7 @@ interface TableShape {
 }
 
 export const tables = {
-  kitchens: { owners: [], columns: { name: 'text', measures: 'text' } },
+  kitchens: { owners: [], columns: { name: 'text', measures: 'text', currency: 'text?' } },
   tasters: { owners: [], columns: { name: 'text', avoids: 'text', avoids_alcohol: 'flag', note: 'text?' } },
   ingredients: {
     owners: [],
@@ -27,9 +27,20 @@ export const tables = {
       ash_g: 'number?',
       allergens: 'text',
       note: 'text?',
+      source: 'text?',
+      measures: 'text?',
     },
   },
-  stocks: { owners: [], columns: { name: 'text', on_hand_g: 'number?', price_per_kg: 'number?' } },
+  stocks: {
+    owners: [],
+    columns: {
+      name: 'text',
+      on_hand_g: 'number?',
+      price_per_kg: 'number?',
+      price_per_L: 'number?',
+      short_g: 'number?',
+    },
+  },
   cultures: {
     owners: [],
     columns: {

@@ -1,5 +1,5 @@
 import { Failure } from '#shared/failure.ts';
-import { beginning, nextRevision, rowText, type Step, type StoredChange } from './change-log.ts';
+import { beginning, comparableRow, nextRevision, rowText, type Step, type StoredChange } from './change-log.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Reader } from './reader.ts';
 import type { Value } from './statements.ts';
@@ -24,12 +24,7 @@ function nextToRedo(read: Reader): Step | undefined {
   );
 }
 
-function withoutRevision(text: string | null): string | null {
-  if (text === null) return null;
-  const row = JSON.parse(text) as Record<string, Value>;
-  delete row.revision;
-  return rowText(row);
-}
+const withoutRevision = (text: string | null) => comparableRow(text, 'revision');
 
 interface Crossing {
   readonly from: string | null;

@@ -57,7 +57,8 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
         before === undefined
           ? `INSERT INTO ${table} (${names.join(', ')}) VALUES (${names.map((name) => `@${name}`).join(', ')})`
           : `UPDATE ${table} SET ${names.map((name) => `${name} = @${name}`).join(', ')} WHERE id = @id`;
-      statement(sql).run({ ...row });
+      // A row from a log entry that is older than a column has nothing to say about it.
+      statement(sql).run({ ...Object.fromEntries(names.map((name) => [name, null])), ...row });
     }
     note(table, id, before, row);
   }

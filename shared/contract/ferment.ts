@@ -3,8 +3,8 @@ import { cautionCodes } from '#core/ferment/caution.ts';
 import { equivalentHours } from '#core/ferment/equivalent-hours.ts';
 import { vesselKinds } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
-import { sucroseSaturation_brix, sugarSolution } from '#core/ferment/sugar-solution.ts';
-import { OutOfDomain, within } from '#core/out-of-domain.ts';
+import { strengthMembers, strengthProblem } from '#core/ferment/strength-problem.ts';
+import { OutOfDomain } from '#core/out-of-domain.ts';
 import { name } from './fields.ts';
 import { reason } from './reason.ts';
 import { computes } from './request.ts';
@@ -113,23 +113,33 @@ function coreAccepts(compute: () => unknown, context: z.RefinementCtx, path: str
   }
 }
 
+const strengthWords = strengthMembers.join(', ');
+
+/** One strength of a sugar solution: exactly one of the three. */
 export const sugarStrength = z
-  .union([
-    z.strictObject({ brix: finite, temperature_C: solutionTemperature_C }),
-    z.strictObject({ sg: finite, temperature_C: solutionTemperature_C }),
-    z.strictObject({ sugar_g_per_L: finite, temperature_C: solutionTemperature_C }),
-  ])
+  .strictObject({
+    brix: finite.optional(),
+    sg: finite.optional(),
+    sugar_g_per_L: finite.optional(),
+    temperature_C: solutionTemperature_C,
+  })
   .superRefine((input, context) => {
-    const member = 'brix' in input ? 'brix' : 'sg' in input ? 'sg' : 'sugar_g_per_L';
-    coreAccepts(
-      () => {
-        const { brix } = sugarSolution(input, input.temperature_C);
-        // A syrup may hold a little more than dissolves before it crystallises, not half a degree more.
-        within('brix', brix, 0, Number((sucroseSaturation_brix(input.temperature_C) + 0.5).toFixed(1)));
-      },
-      context,
-      [member],
-    );
+    const given = strengthMembers.filter((member) => input[member] !== undefined);
+    const [member, second] = given;
+    const value = member === undefined ? undefined : input[member];
+    if (member === undefined || value === undefined) {
+      context.addIssue({ code: 'custom', message: `give one of ${strengthWords}`, path: ['brix'] });
+    } else if (second !== undefined) {
+      const both = `${given.slice(0, -1).join(', ')} and ${given.at(-1)}`;
+      context.addIssue({
+        code: 'custom',
+        message: `one strength is enough, and this gives ${both}; give only one of ${strengthWords}`,
+        path: [second],
+      });
+    } else {
+      const problem = strengthProblem(member, value, input.temperature_C);
+      if (problem !== null) context.addIssue({ code: 'custom', message: problem, path: [member] });
+    }
   });
 
 export const fermentRequests = {

@@ -100,7 +100,20 @@ export const jarRequests = {
       sips: z.array(sip),
     }),
   ),
-  'jars:start': writes(someJars, changedJars),
+  /** `stock`: what went out of the pantry. `left_g` null: nobody had counted it; `short_g`: used beyond what was noted. */
+  'jars:start': writes(
+    someJars,
+    changedJars.extend({
+      stock: z.array(
+        z.strictObject({
+          name: z.string(),
+          taken_g: z.number(),
+          left_g: z.number().nullable(),
+          short_g: z.number().nullable(),
+        }),
+      ),
+    }),
+  ),
   'jars:pull': writes(someJars, changedJars),
   'jars:strain': writes(someJars, changedJars),
   'jars:discard': writes(someJars.extend({ reason: z.string().trim().min(1).max(400) }), changedJars),

@@ -41,16 +41,34 @@ const composition = {
   ash_g: share.nullable(),
 };
 
-/** An ingredient of the pantry: `id` is null for those that come with the program. Per 100 g; null is unknown. */
+/** What household measures there are; `each` is a piece. */
+export const measureUnits = ['cup', 'fl oz', 'tbsp', 'tsp', 'each'] as const;
+
+/** What one household measure weighs, and how the ingredient is cut or thawed in it. */
+const ownMeasures = z
+  .array(
+    z.strictObject({ unit: z.enum(measureUnits), form: name.nullable(), mass_g: z.number().min(0.001).max(100_000) }),
+  )
+  .max(30);
+
+/** Where figures come from: the label, a table, a measurement. */
+const source = z.string().trim().min(1).max(400);
+
+/** An ingredient of the pantry. Per 100 g; null is unknown. `id` is that of the owner's row, null where there is none. */
 export const ingredient = z.strictObject({
   id: id.nullable(),
   revision: revision.nullable(),
   isSample: z.boolean(),
+  /** Comes with the program. */
+  isBuiltIn: z.boolean(),
   name: z.string(),
   kind: z.enum(ingredientKinds),
   ...composition,
   allergens: z.array(allergen),
   source: z.string().nullable(),
+  /** Which figures of a built-in ingredient are the owner's, and where those come from. */
+  ownFigures: z.array(z.string()),
+  ownSource: z.string().nullable(),
   note: z.string().nullable(),
   /** Other names it answers to, the description in USDA SR among them. */
   aliases: z.array(z.string()),
@@ -60,11 +78,25 @@ export const ingredient = z.strictObject({
   /** What a household measure weighs. */
   measures: z.array(z.strictObject({ unit: z.string(), form: z.string().nullable(), mass_g: z.number() })),
   onHand_g: z.number().nullable(),
-  /** In the owner's own currency. */
+  /** Used beyond what was noted as on hand; null when the note held. */
+  short_g: z.number().nullable(),
+  /** In the kitchen's currency; at most one of the two. */
   price_per_kg: z.number().nullable(),
+  price_per_L: z.number().nullable(),
 });
 
 const given = share.optional();
+
+interface Kinds {
+  sugars_g?: number | undefined;
+  sucrose_g?: number | undefined;
+  glucose_g?: number | undefined;
+  fructose_g?: number | undefined;
+}
+/** A label rounds: the kinds may overshoot their total by a gram. */
+const kindsFit = ({ sugars_g, sucrose_g = 0, glucose_g = 0, fructose_g = 0 }: Kinds) =>
+  sugars_g === undefined || sucrose_g + glucose_g + fructose_g <= sugars_g + 1;
+const kindsWords = { error: 'glucose, fructose and sucrose together cannot exceed the sugars', path: ['sugars_g'] };
 
 export const peopleAndPantryRequests = {
   'tasters:list': reads(z.strictObject({}), z.strictObject({ tasters: z.array(taster) })),
@@ -98,8 +130,11 @@ export const peopleAndPantryRequests = {
         fat_g: given,
         ash_g: given,
         allergens: z.array(allergen).max(14).default([]),
+        measures: ownMeasures.optional(),
+        source: source.optional(),
         note: note.optional(),
       })
+      .refine(kindsFit, kindsWords)
       .refine(
         (all) =>
           [all.water_g, all.sugars_g, all.fibre_g, all.protein_g, all.fat_g, all.ash_g].reduce<number>(
@@ -113,14 +148,39 @@ export const peopleAndPantryRequests = {
       ),
     z.strictObject({ ingredient: id }),
   ),
+  /**
+   * The owner's own figures for an ingredient that comes with the program, with where they come from. Only what is given stands in for the
+   * table's; nothing given takes them away again.
+   */
+  'pantry:figures': writes(
+    z
+      .strictObject({
+        name,
+        water_g: given,
+        sugars_g: given,
+        sucrose_g: given,
+        glucose_g: given,
+        fructose_g: given,
+        measures: ownMeasures.optional(),
+        source: source.optional(),
+      })
+      .refine(kindsFit, kindsWords),
+    z.strictObject({ name: z.string(), isOwn: z.boolean() }),
+  ),
   /** What is on hand of an ingredient and what it costs; null forgets it. Starting a jar takes from what is on hand. */
   'pantry:stock': writes(
     z.strictObject({
       name,
       onHand_g: z.number().min(0).max(1_000_000).nullable().optional(),
       price_per_kg: z.number().min(0).max(100_000).nullable().optional(),
+      price_per_L: z.number().min(0).max(100_000).nullable().optional(),
     }),
-    z.strictObject({ name: z.string(), onHand_g: z.number().nullable(), price_per_kg: z.number().nullable() }),
+    z.strictObject({
+      name: z.string(),
+      onHand_g: z.number().nullable(),
+      price_per_kg: z.number().nullable(),
+      price_per_L: z.number().nullable(),
+    }),
   ),
   'pantry:remove': writes(z.strictObject({ ingredient: id }), z.strictObject({ ingredient: id })),
 } as const;

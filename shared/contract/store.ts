@@ -20,6 +20,8 @@ export const storeRequests = {
     z.strictObject({
       name: z.string(),
       measures: z.enum(['metric', 'us']),
+      /** How prices are written, such as € or USD; null until somebody says. */
+      currency: z.string().nullable(),
       file: z.string(),
       readOnly: z.boolean(),
       sampleRows: z.int(),
@@ -27,8 +29,19 @@ export const storeRequests = {
     }),
   ),
   'kitchen:change': writes(
-    z.strictObject({ name: name.optional(), measures: z.enum(['metric', 'us']).optional() }),
-    z.strictObject({ name: z.string(), measures: z.enum(['metric', 'us']) }),
+    z.strictObject({
+      name: name.optional(),
+      measures: z.enum(['metric', 'us']).optional(),
+      currency: z
+        .string()
+        .trim()
+        .min(1)
+        .max(12)
+        .regex(/^[^\d\p{Cc}]+$/u, 'a word or sign without figures')
+        .nullable()
+        .optional(),
+    }),
+    z.strictObject({ name: z.string(), measures: z.enum(['metric', 'us']), currency: z.string().nullable() }),
   ),
   /** Fills an empty kitchen with an invented example, marked as sample everywhere. */
   'kitchen:sample': writes(z.strictObject({}), z.strictObject({ rows: z.int() }), { long: true }),

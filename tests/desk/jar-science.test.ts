@@ -74,6 +74,7 @@ describe('pantry:stock', () => {
       name: 'raspberries',
       onHand_g: 500,
       price_per_kg: null,
+      price_per_L: null,
     });
     await ask('pantry:stock', { name: 'raspberries', price_per_kg: 12.5 });
     const row = (await ask('pantry:list', {})).ingredients.find(({ name }) => name === 'raspberries');

@@ -9,6 +9,7 @@ export function idOf(number: number): string {
 export const kitchen: ValueOf<'kitchen:open'> = {
   name: 'Lane kitchen',
   measures: 'metric',
+  currency: null,
   file: '/kitchens/lane.sidejar',
   readOnly: false,
   sampleRows: 0,

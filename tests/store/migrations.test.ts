@@ -100,18 +100,18 @@ describe('the migrations', () => {
     );
     first.close();
     const next: Migration = {
-      number: 20,
+      number: 30,
       title: 'a column more',
       apply: (db) => db.exec('ALTER TABLE tasters ADD COLUMN colour TEXT'),
     };
     const second = await openKitchen(file, { migrations: [...allMigrations, next] });
     expect(second.read.one('SELECT name, colour FROM tasters')).toEqual({ name: 'Taster A', colour: null });
     second.close();
-    const copies = readdirSync(folder).filter((name) => name.includes('.before-10-') && name.endsWith('.sidejar'));
+    const copies = readdirSync(folder).filter((name) => name.includes('.before-20-') && name.endsWith('.sidejar'));
     expect(copies).toHaveLength(1);
     const Database = sqliteDriver();
     const copy = new Database(join(folder, copies[0] ?? ''), { readonly: true });
-    expect(copy.pragma('user_version', { simple: true })).toBe(10);
+    expect(copy.pragma('user_version', { simple: true })).toBe(20);
     expect(copy.prepare('SELECT name FROM tasters').pluck().get()).toBe('Taster A');
     copy.close();
   });
@@ -120,7 +120,7 @@ describe('the migrations', () => {
     const file = join(temporaryFolder(), 'old.sidejar');
     (await openKitchen(file)).close();
     const broken: Migration = {
-      number: 20,
+      number: 30,
       title: 'broken',
       apply(db) {
         db.exec('CREATE TABLE half (id TEXT) STRICT');
@@ -129,7 +129,7 @@ describe('the migrations', () => {
     };
     await expect(openKitchen(file, { migrations: [...allMigrations, broken] })).rejects.toThrow();
     const again = await openKitchen(file);
-    expect(again.db.pragma('user_version', { simple: true })).toBe(10);
+    expect(again.db.pragma('user_version', { simple: true })).toBe(20);
     expect(again.read.one("SELECT name FROM sqlite_schema WHERE name = 'half'")).toBeUndefined();
     again.close();
   });
@@ -138,7 +138,7 @@ describe('the migrations', () => {
     const folder = temporaryFolder();
     const file = join(folder, 'newer.sidejar');
     const later: Migration = {
-      number: 20,
+      number: 30,
       title: 'later',
       apply: (db) => db.exec('CREATE TABLE later (id TEXT) STRICT'),
     };

@@ -1,5 +1,6 @@
 import { kitchenMigration } from './0010-kitchen.ts';
+import { pantryFiguresMigration } from './0020-pantry-figures.ts';
 import type { Migration } from './migration.ts';
 
 /** Every migration, oldest first. A released one is never edited: add the next. */
-export const allMigrations: readonly Migration[] = [kitchenMigration];
+export const allMigrations: readonly Migration[] = [kitchenMigration, pantryFiguresMigration];

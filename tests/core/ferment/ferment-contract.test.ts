@@ -46,6 +46,32 @@ describe('ferment:convert', () => {
   );
 });
 
+describe('what ferment:convert says when it can’t', () => {
+  const { input } = fermentRequests['ferment:convert'];
+  const said = (strength: object) => {
+    const [issue] = input.safeParse(strength).error?.issues ?? [];
+    return { path: issue?.path, message: issue?.message };
+  };
+  it('names the two strengths that were given, at the second', () => {
+    expect(said({ brix: 10, sg: 1.04 })).toEqual({
+      path: ['sg'],
+      message: 'one strength is enough, and this gives brix and sg; give only one of brix, sg, sugar_g_per_L',
+    });
+    expect(said({ brix: 10, sg: 1.04, sugar_g_per_L: 5 }).message).toContain('brix, sg and sugar_g_per_L');
+    expect(said({}).message).toBe('give one of brix, sg, sugar_g_per_L');
+  });
+  it('speaks of SG in SG, of grams in grams, each with its permitted range', () => {
+    // Saturated sucrose at 20 °C holds 66.6 % (Charles 1960, from memory); half a degree more is let through.
+    expect(said({ sg: 1.5 })).toMatchObject({ path: ['sg'], message: expect.stringMatching(/permitted: 1 to 1\.33/) });
+    expect(said({ sg: 0.998 }).message).toMatch(/holds alcohol.*permitted: 1 to 1\.33/);
+    expect(said({ sugar_g_per_L: 2000 }).message).toMatch(/dissolves at 20 °C; permitted: 0 to 89\d/);
+    expect(said({ sugar_g_per_L: -1 }).message).toMatch(/negative; permitted: 0 to/);
+    expect(said({ brix: 70 }).message).toMatch(/permitted: 0 to 67\.1/);
+    expect(said({ sg: 1.5, temperature_C: 60 }).message).toContain('at 60 °C');
+    for (const strength of [{ sg: 1.5 }, { sg: 0.99 }]) expect(said(strength).message).not.toMatch(/brix/i);
+  });
+});
+
 describe('ferment:equivalentHours', () => {
   it('refuses a log that runs backwards, naming the line', () => {
     const log = [
