@@ -1,3 +1,5 @@
+import { pantryTables } from './pantry-tables.ts';
+
 // What the store's functions know of each table. A test holds this list against the real schema.
 
 type ColumnKind = 'text' | 'text?' | 'number' | 'number?' | 'flag';
@@ -11,36 +13,7 @@ interface TableShape {
 export const tables = {
   kitchens: { owners: [], columns: { name: 'text', measures: 'text', currency: 'text?' } },
   tasters: { owners: [], columns: { name: 'text', avoids: 'text', avoids_alcohol: 'flag', note: 'text?' } },
-  ingredients: {
-    owners: [],
-    columns: {
-      name: 'text',
-      kind: 'text',
-      water_g: 'number?',
-      sugars_g: 'number?',
-      sucrose_g: 'number?',
-      glucose_g: 'number?',
-      fructose_g: 'number?',
-      fibre_g: 'number?',
-      protein_g: 'number?',
-      fat_g: 'number?',
-      ash_g: 'number?',
-      allergens: 'text',
-      note: 'text?',
-      source: 'text?',
-      measures: 'text?',
-    },
-  },
-  stocks: {
-    owners: [],
-    columns: {
-      name: 'text',
-      on_hand_g: 'number?',
-      price_per_kg: 'number?',
-      price_per_L: 'number?',
-      short_g: 'number?',
-    },
-  },
+  ...pantryTables,
   cultures: {
     owners: [],
     columns: {
