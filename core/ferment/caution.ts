@@ -20,6 +20,9 @@ export const cautionCodes = [
   'ph-high',
   'ph-rising',
   'ph-guidance',
+  'refractometer-alcohol',
+  'hydrometer-alcohol',
+  'caustic-titrant',
   'chlorinated-water',
   'selling',
 ] as const;

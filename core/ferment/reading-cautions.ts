@@ -60,6 +60,33 @@ export function readingCautions(readings: readonly PhReading[], drink: 'kombucha
   return found;
 }
 
+/** The caution of a refractometer in a fermenting liquid. */
+export function refractometerCaution(): Caution {
+  return caution(
+    'refractometer-alcohol',
+    'If this comes from a refractometer: alcohol bends light too, so once it ferments it shows more sugar than there is. Compare such readings with each other, not with a label.',
+    commonPractice,
+  );
+}
+
+/** The caution of a hydrometer in a fermenting liquid. */
+export function hydrometerCaution(): Caution {
+  return caution(
+    'hydrometer-alcohol',
+    'Alcohol is lighter than water and gas lifts the stem: shake the gas out first, and take the sugar that an SG of a ferment tells as too low.',
+    commonPractice,
+  );
+}
+
+/** The caution of the alkali that a titration uses. */
+export function titrantCaution(): Caution {
+  return caution(
+    'caustic-titrant',
+    'The titrant is an alkali: keep it off skin and out of eyes, and pour the sample away afterwards. Shake the gas out first: it counts as acid.',
+    commonPractice,
+  );
+}
+
 /**
  * The caution of treated water for a culture.
  *

@@ -17,7 +17,7 @@ const decimals: Readonly<Record<StrengthMember, number>> = { brix: 1, sg: 4, sug
  * @param member in which the strength is said
  * @param temperature_C 0–80
  * @throws OutOfDomain when the temperature is outside that range
- * @example strengthRange('sg', 20) // [1, 1.3306]
+ * @example strengthRange('sg', 20) // [1, 1.3318]
  */
 export function strengthRange(member: StrengthMember, temperature_C: number): readonly [least: number, most: number] {
   const brix = Number((sucroseSaturation_brix(temperature_C) + supersaturation_brix).toFixed(1));
@@ -32,7 +32,7 @@ export function strengthRange(member: StrengthMember, temperature_C: number): re
  * @param value that strength
  * @param temperature_C of the solution, 0–80
  * @throws OutOfDomain when the temperature is outside that range
- * @example strengthProblem('sg', 1.5, 20) // '1.5 is beyond where sugar still dissolves at 20 °C; permitted: 1 to 1.3306'
+ * @example strengthProblem('sg', 1.5, 20) // '1.5 is beyond where sugar still dissolves at 20 °C; permitted: 1 to 1.3318'
  */
 export function strengthProblem(member: StrengthMember, value: number, temperature_C: number): string | null {
   const [least, most] = strengthRange(member, temperature_C);

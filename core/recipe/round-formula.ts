@@ -44,8 +44,9 @@ export function roundFormula(scaled: ScaledFormula, tool: KitchenTool): RoundedF
   if ('scaleStep_g' in tool && !(tool.scaleStep_g > 0 && Number.isFinite(tool.scaleStep_g))) {
     throw new OutOfDomain('scaleStep_g', tool.scaleStep_g, 'more than 0 g');
   }
-  const additions = scaled.additions.map(({ ingredient, mass_g, form }) => {
-    const spoons = 'spoons' in tool ? bySpoons(ingredient, mass_g, form ?? null) : null;
+  const additions = scaled.additions.map(({ ingredient, mass_g, form, measures }) => {
+    const own = measures ?? findIngredient(ingredient)?.measures ?? [];
+    const spoons = 'spoons' in tool ? bySpoons(own, mass_g, form ?? null) : null;
     const step_g = 'scaleStep_g' in tool ? tool.scaleStep_g : 1;
     const rounded_g = spoons ? spoons.rounded_g : roundUpFromNothing(mass_g, step_g) * step_g;
     return {
@@ -56,7 +57,7 @@ export function roundFormula(scaled: ScaledFormula, tool: KitchenTool): RoundedF
       change_pct: mass_g === 0 ? 0 : (100 * (rounded_g - mass_g)) / mass_g,
     };
   });
-  return { additions, sugarChange_g_per_L: sugarChange(additions, scaled.base_mL) };
+  return { additions, sugarChange_g_per_L: sugarChange(scaled, additions) };
 }
 
 /** Whole steps, but never none of something. */
@@ -64,8 +65,8 @@ function roundUpFromNothing(amount: number, step: number): number {
   return amount > 0 ? Math.max(1, Math.round(amount / step)) : 0;
 }
 
-function bySpoons(ingredient: string, mass_g: number, form: string | null) {
-  const known = findIngredient(ingredient)?.measures.filter((one) => one.unit !== 'each') ?? [];
+function bySpoons(measures: readonly PantryMeasure[], mass_g: number, form: string | null) {
+  const known = measures.filter((one) => one.unit !== 'each');
   const ofForm = known.filter((one) => one.form === form);
   // Without a form said, only an ingredient that is measured in one way has an unmistakable spoon.
   const fitting = ofForm.length > 0 ? ofForm : new Set(known.map((one) => one.form)).size === 1 ? known : [];
@@ -76,11 +77,14 @@ function bySpoons(ingredient: string, mass_g: number, form: string | null) {
   return { count, unit: chosen.unit, form: chosen.form, rounded_g: count * chosen.mass_g };
 }
 
-function sugarChange(additions: readonly RoundedAddition[], base_mL: number): number | null {
+function sugarChange(
+  { additions: exact, base_mL }: ScaledFormula,
+  additions: readonly RoundedAddition[],
+): number | null {
   let change_g = 0;
-  for (const { ingredient, exact_g, rounded_g } of additions) {
+  for (const [place, { ingredient, exact_g, rounded_g }] of additions.entries()) {
     if (rounded_g === exact_g) continue;
-    const composition = findIngredient(ingredient)?.composition;
+    const composition = exact[place]?.composition ?? findIngredient(ingredient)?.composition;
     const sugars = composition ? knownSugars(composition) : null;
     if (sugars === null) return null;
     change_g += ((rounded_g - exact_g) * (sugars.sucrose_g + sugars.hexose_g)) / 100;

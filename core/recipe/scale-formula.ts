@@ -1,6 +1,8 @@
+import type { FoodComposition } from '#core/ferment/food-composition.ts';
 import { foodDensity_kg_per_m3 } from '#core/ferment/food-density.ts';
 import { OutOfDomain, within } from '#core/out-of-domain.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import type { PantryMeasure } from '#core/pantry/pantry-ingredient.ts';
 import type { Formula, FormulaAddition } from './formula.ts';
 
 /** A formula worked out for one make: how much base to pour and what to weigh in. */
@@ -11,6 +13,9 @@ export interface ScaledFormula {
     readonly mass_g: number;
     readonly state: FormulaAddition['state'];
     readonly form?: string | undefined;
+    /** For ingredients that the pantry does not have. */
+    readonly composition?: FoodComposition | undefined;
+    readonly measures?: readonly PantryMeasure[] | undefined;
   }[];
   /** Base and additions together; `null` when an addition's composition is unknown. */
   readonly contents_mL: number | null;
@@ -42,6 +47,7 @@ export function scaleFormula(formula: Formula, wanted: WantedAmount): ScaledForm
       mass_g: (one.amount_g_per_L * base_mL) / 1000,
       state: one.state,
       ...(one.form === undefined ? {} : { form: one.form }),
+      ...(one.composition === undefined ? {} : { composition: one.composition }),
     })),
     contents_mL: perLitre === null ? null : base_mL * (1 + perLitre / 1000),
   };

@@ -8,11 +8,11 @@ type Shown = Exclude<Dimension, 'count'>;
 /**
  * Shows a stored quantity in the chosen system.
  *
- * Metric: mL up to a litre, then L; g up to a kilogram, then kg; °C; bar; g/L. US: teaspoons, tablespoons, cups and quarts in kitchen
- * fractions (to the nearest quarter spoon or eighth of a cup); ounces and pounds; °F; psi; oz/gal. Brix and SG are the same in both.
+ * Metric: mL up to a litre, then L; g up to a kilogram, then kg; °C; bar; g/L; mm. US: teaspoons, tablespoons, cups and quarts in kitchen
+ * fractions (to the nearest quarter spoon or eighth of a cup); ounces and pounds; °F; psi; oz/gal; inches. Brix and SG are the same in both.
  * Leaves out: which spoon you own; the stored value is not rounded.
  *
- * @param stored in mL, g, °C, °Bx, SG, g/L or bar
+ * @param stored in mL, g, °C, °Bx, SG, g/L, bar or mm
  * @param dimension what it measures
  * @param system 'metric' or 'us'
  * @example formatQuantity(236.588, 'volume', 'us') // '1 cup'
@@ -30,6 +30,8 @@ export function formatQuantity(stored: number, dimension: Shown, system: Measure
       return inUnit(stored, system === 'us' ? units.psi : units.bar, system === 'us' ? 0 : 2);
     case 'concentration':
       return inUnit(stored, system === 'us' ? units.ozPerGal : units.gPerL, system === 'us' ? 2 : 1);
+    case 'length':
+      return system === 'us' ? inUnit(stored, units.inch, 2) : inUnit(stored, units.mm, 0);
     case 'brix':
       return inUnit(stored, units.brix, 1);
     case 'sg':

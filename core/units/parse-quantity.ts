@@ -17,7 +17,8 @@ export type QuantityProblemCode =
   | 'unit-unknown'
   | 'wrong-kind'
   | 'negative'
-  | 'below-absolute-zero';
+  | 'below-absolute-zero'
+  | 'out-of-range';
 
 /** Why an amount could not be read: a sentence for the person who typed it. */
 export interface QuantityProblem {

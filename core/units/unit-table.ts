@@ -1,11 +1,20 @@
 /** What a unit measures. */
-export type Dimension = 'volume' | 'mass' | 'temperature' | 'brix' | 'sg' | 'concentration' | 'pressure' | 'count';
+export type Dimension =
+  | 'volume'
+  | 'mass'
+  | 'temperature'
+  | 'brix'
+  | 'sg'
+  | 'concentration'
+  | 'pressure'
+  | 'length'
+  | 'count';
 
 export interface Unit {
   /** How it is shown. */
   readonly symbol: string;
   readonly dimension: Dimension;
-  /** How many of the stored unit (mL, g, °C, °Bx, SG, g/L, bar) one of it is. */
+  /** How many of the stored unit (mL, g, °C, °Bx, SG, g/L, bar, mm) one of it is. */
   readonly factor: number;
   /** Added after multiplying; only temperatures have one. */
   readonly offset: number;
@@ -61,6 +70,10 @@ export const units = {
   kPa: unit('kPa', 'pressure', 0.01, 'kpa'),
   // Pound-force per square inch: 6894.757293 Pa. Source: NIST SP 811, appendix B.
   psi: unit('psi', 'pressure', 0.06894757293, 'psi'),
+  mm: unit('mm', 'length', 1, 'mm|millimetre|millimetres|millimeter|millimeters'),
+  cm: unit('cm', 'length', 10, 'cm|centimetre|centimetres|centimeter|centimeters'),
+  // Source: NIST SP 811, appendix B.
+  inch: unit('in', 'length', 25.4, 'in|inch|inches|"|″'),
   each: unit('', 'count', 1, 'each|piece|pieces|whole'),
 } as const satisfies Record<string, Unit>;
 
