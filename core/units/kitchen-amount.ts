@@ -11,6 +11,9 @@ export interface KitchenAmount {
   readonly measure: PantryMeasure | null;
 }
 
+/** An ingredient by its name and by what its measures weigh. */
+export type MeasuredIngredient = Pick<PantryIngredient, 'name' | 'measures'>;
+
 const measureVolume_mL: Readonly<Record<string, number>> = {
   cup: usMeasure_mL.cup,
   'fl oz': usMeasure_mL.fluidOunce,
@@ -46,7 +49,7 @@ const sameForm: Readonly<Record<string, string>> = {
  * Source: USDA SR28, gram weights of household measures.
  * @example kitchenAmount('1/2 cup sliced', 'strawberries') // 83 g
  */
-export function kitchenAmount(text: string, ingredient: string | PantryIngredient): Parsed<KitchenAmount> {
+export function kitchenAmount(text: string, ingredient: string | MeasuredIngredient): Parsed<KitchenAmount> {
   const quantity = parseQuantity(text);
   if (!quantity.ok) return quantity;
   if (quantity.value.unit.dimension === 'mass') {
@@ -63,7 +66,7 @@ export function kitchenAmount(text: string, ingredient: string | PantryIngredien
   return byMeasure(quantity.value, known);
 }
 
-function byMeasure(quantity: Quantity, known: PantryIngredient): Parsed<KitchenAmount> {
+function byMeasure(quantity: Quantity, known: MeasuredIngredient): Parsed<KitchenAmount> {
   const { unit } = quantity;
   if (unit.dimension !== 'volume' && unit.dimension !== 'count') {
     return refused('wrong-kind', `${unit.symbol} does not say how much ${known.name}; write a mass or a measure.`);

@@ -76,7 +76,7 @@ export const ingredient = z.strictObject({
   /** A colour to draw it with, #rrggbb; null for the owner's own. */
   colour: z.string().nullable(),
   /** What a household measure weighs. */
-  measures: z.array(z.strictObject({ unit: z.string(), form: z.string().nullable(), mass_g: z.number() })),
+  measures: z.array(z.strictObject({ unit: z.enum(measureUnits), form: z.string().nullable(), mass_g: z.number() })),
   onHand_g: z.number().nullable(),
   /** Used beyond what was noted as on hand; null when the note held. */
   short_g: z.number().nullable(),

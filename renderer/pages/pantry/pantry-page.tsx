@@ -1,68 +1,92 @@
 import { useState } from 'react';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useRequest } from '#renderer/app/use-request.ts';
+import { useMeasures } from '#renderer/format/use-measures.ts';
 import { ingredientKindWords } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
-import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Button } from '#renderer/parts/button/button.tsx';
+import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
-import { SampleMark } from '#renderer/parts/tape/tape.tsx';
-import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
+import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
+import { FiguresForm } from './figures-form.tsx';
+import { IngredientRow, type PantryAct } from './ingredient-row.tsx';
+import { foundAs, type Ingredient, sugarsOf } from './ingredient-words.ts';
+import { OwnForm } from './own-form.tsx';
+import { StockForm } from './stock-form.tsx';
 import { words } from './words.ts';
+import './pantry.css';
 
-type Ingredient = ValueOf<'pantry:list'>['ingredients'][number];
-type Kind = Ingredient['kind'];
+const kinds = Object.keys(ingredientKindWords) as Ingredient['kind'][];
+type Show = keyof typeof words.shows;
 
-const kinds = Object.keys(ingredientKindWords) as Kind[];
+const isShown: Readonly<Record<Show, (row: Ingredient) => boolean>> = {
+  all: () => true,
+  onHand: ({ onHand_g }) => onHand_g !== null,
+  unknown: (row) => sugarsOf(row) === null,
+  own: ({ isBuiltIn, ownFigures }) => !isBuiltIn || ownFigures.length > 0,
+};
 
-function gramWords(value: number | null): string {
-  return value === null ? '–' : `${Number(value.toFixed(1))} g`;
-}
-
-function KindTable({ kind, rows }: { readonly kind: Kind; readonly rows: readonly Ingredient[] }) {
-  if (rows.length === 0) return null;
-  const name = ingredientKindWords[kind];
+/** Nothing to show, and what to do about it. */
+function Nothing({ show, onAdd }: { readonly show: Show; readonly onAdd: () => void }) {
+  const [title, line] =
+    show === 'onHand'
+      ? [words.emptyOnHand, words.emptyOnHandLine]
+      : show === 'own'
+        ? [words.emptyOwn, words.emptyOwnLine]
+        : [words.none, words.noneLine];
   return (
-    <section className="section">
-      <h2>{name}</h2>
-      <DataTable
-        caption={words.table(name)}
-        rows={rows}
-        rowKey={(row) => row.id ?? row.name}
-        columns={[
-          {
-            head: 'Name',
-            cell: (row) => (
-              <>
-                {row.name} <SampleMark when={row.isSample} />
-              </>
-            ),
-          },
-          { head: 'Sugars', cell: ({ sugars_g }) => gramWords(sugars_g), isFigure: true },
-          { head: 'Water', cell: ({ water_g }) => gramWords(water_g), isFigure: true },
-          { head: 'Fibre', cell: ({ fibre_g }) => gramWords(fibre_g), isFigure: true },
-          { head: 'Allergens', cell: ({ allergens }) => allergens.join(', ') || '–' },
-          { head: 'Source', cell: ({ source, id }) => source ?? (id === null ? '–' : words.own) },
-        ]}
-      />
-    </section>
+    <EmptyState title={title} actions={show === 'onHand' ? null : <Button onClick={onAdd}>{words.add}</Button>}>
+      <p>{line}</p>
+    </EmptyState>
   );
 }
 
-/** Every ingredient, by kind, with a search that narrows as you type. */
+type Opened = { readonly act: PantryAct | 'add'; readonly row: Ingredient | null };
+
+/** Every ingredient by kind, found as you type, with what is on hand and what it costs. */
 export function PantryPage() {
   const pantry = useAnswer('pantry:list', {});
+  const kitchen = useAnswer('kitchen:open', {});
+  const measures = useMeasures();
   const [sought, setSought] = useState('');
-  const plain = sought.trim().toLowerCase();
+  const [show, setShow] = useState<Show>('all');
+  const [opened, setOpened] = useState<Opened | null>(null);
+  const sayWithUndo = useSayWithUndo();
+  const remove = useRequest('pantry:remove');
+  const currency = kitchen.data?.currency ?? null;
+  const close = () => setOpened(null);
+  const add = () => setOpened({ act: 'add', row: null });
+
+  function act(kind: PantryAct, row: Ingredient) {
+    if (kind !== 'remove') setOpened({ act: kind, row });
+    else if (row.id !== null) {
+      remove.mutate({ ingredient: row.id }, { onSuccess: () => void sayWithUndo(words.removed(row.name)) });
+    }
+  }
+
   return (
     <>
-      <PageHead title={words.title} lead={words.lead} />
+      <PageHead
+        title={words.title}
+        lead={words.lead}
+        actions={
+          <Button weight="main" onClick={add}>
+            {words.add}
+          </Button>
+        }
+      />
       <Answer of={pantry}>
         {({ ingredients }) => {
-          const found = ingredients.filter(({ name }) => name.toLowerCase().includes(plain));
+          const found = ingredients.flatMap((row) => {
+            const as = isShown[show](row) ? foundAs(row, sought) : null;
+            return as === null ? [] : [{ row, alias: as.alias }];
+          });
           return (
             <>
-              <div className="section pantry-search">
-                <Field label={words.search} hint={words.basis}>
+              <search className="section pantry-search">
+                <Field label={words.search} hint={words.searchHint}>
                   {(wiring) => (
                     <input
                       {...wiring}
@@ -72,15 +96,66 @@ export function PantryPage() {
                     />
                   )}
                 </Field>
-              </div>
-              {found.length === 0 ? <p className="soft">{words.none}</p> : null}
-              {kinds.map((kind) => (
-                <KindTable key={kind} kind={kind} rows={found.filter((row) => row.kind === kind)} />
-              ))}
+                <Field label={words.show}>
+                  {(wiring) => (
+                    <select {...wiring} value={show} onChange={({ target }) => setShow(target.value as Show)}>
+                      {Object.entries(words.shows).map(([value, name]) => (
+                        <option key={value} value={value}>
+                          {name}
+                        </option>
+                      ))}
+                    </select>
+                  )}
+                </Field>
+              </search>
+              <p className="soft" role="status">
+                {found.length === 0 ? '' : words.found(found.length)}
+              </p>
+              {found.length === 0 ? <Nothing show={sought.trim() === '' ? show : 'all'} onAdd={add} /> : null}
+              {kinds.map((kind) => {
+                const rows = found.filter(({ row }) => row.kind === kind);
+                return rows.length === 0 ? null : (
+                  <section key={kind} className="section">
+                    <h2>{ingredientKindWords[kind]}</h2>
+                    <ul className="rows pantry-rows" aria-label={ingredientKindWords[kind]}>
+                      {rows.map(({ row, alias }) => (
+                        <IngredientRow
+                          key={`${row.isBuiltIn} ${row.name}`}
+                          row={row}
+                          alias={alias}
+                          measures={measures}
+                          currency={currency}
+                          onAct={act}
+                        />
+                      ))}
+                    </ul>
+                  </section>
+                );
+              })}
             </>
           );
         }}
       </Answer>
+      {opened?.act === 'add' ? (
+        <Sheet title={words.add} onClose={close}>
+          <OwnForm row={null} name={sought.trim()} onDone={close} />
+        </Sheet>
+      ) : null}
+      {opened?.act === 'change' && opened.row !== null ? (
+        <Sheet title={words.changeOf(opened.row.name)} onClose={close}>
+          <OwnForm row={opened.row} onDone={close} />
+        </Sheet>
+      ) : null}
+      {opened?.act === 'figures' && opened.row !== null ? (
+        <Sheet title={words.figuresOf(opened.row.name)} onClose={close}>
+          <FiguresForm row={opened.row} onDone={close} />
+        </Sheet>
+      ) : null}
+      {opened?.act === 'stock' && opened.row !== null ? (
+        <Sheet title={words.stockOf(opened.row.name)} onClose={close}>
+          <StockForm row={opened.row} measures={measures} currency={currency} onDone={close} />
+        </Sheet>
+      ) : null}
     </>
   );
 }
