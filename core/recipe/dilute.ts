@@ -1,5 +1,5 @@
 import { within } from '#core/out-of-domain.ts';
-import { outOfReach, type Worked } from './worked.ts';
+import { outOfReach, type Worked, type WrittenStrength } from './worked.ts';
 
 /**
  * How much water brings a drink down to a wanted strength, be it sugar, acid or alcohol.
@@ -8,6 +8,7 @@ import { outOfReach, type Worked } from './worked.ts';
  *
  * @param drink its volume (above 0 mL) and its strength now, in any unit per volume
  * @param target in the same unit, above 0 and at most the strength now
+ * @param written how sentences write a strength; as a bare number unless said
  * @returns millilitres of water and the volume after, or why not
  * @throws OutOfDomain when an amount is negative or not finite
  * Accuracy: 0.5 % under 60 g/L of sugar or 12 % vol of alcohol.
@@ -16,11 +17,13 @@ import { outOfReach, type Worked } from './worked.ts';
 export function dilute(
   drink: { readonly volume_mL: number; readonly strength: number },
   target: number,
+  written: WrittenStrength = String,
 ): Worked<{ water_mL: number; volume_mL: number }> {
   const volume = within('volume_mL', drink.volume_mL, Number.MIN_VALUE, Number.MAX_VALUE);
   const now = within('strength', drink.strength, 0, Number.MAX_VALUE);
   within('target', target, 0, Number.MAX_VALUE);
-  if (target > now) return outOfReach(`Water only weakens: it is ${now} now, the target ${target} lies above.`);
+  if (target > now)
+    return outOfReach(`Water only weakens: it is ${written(now)} now, the target ${written(target)} lies above.`);
   if (target === 0 && now > 0) return outOfReach('No amount of water brings it to nothing.');
   const water_mL = now === 0 ? 0 : volume * (now / target - 1);
   return { ok: true, value: { water_mL, volume_mL: volume + water_mL } };

@@ -2,7 +2,7 @@ import type { FoodComposition } from '#core/ferment/food-composition.ts';
 import { foodDensity_kg_per_m3 } from '#core/ferment/food-density.ts';
 import { knownSugars } from '#core/ferment/known-sugars.ts';
 import { within } from '#core/out-of-domain.ts';
-import { outOfReach, type Worked } from './worked.ts';
+import { outOfReach, type Worked, type WrittenStrength } from './worked.ts';
 
 /** A drink by its volume and its sugar. */
 export interface SweetDrink {
@@ -18,6 +18,7 @@ export interface SweetDrink {
  * @param drink volume above 0 mL, sugar at least 0 g/L
  * @param target_g_per_L sugar wanted, at least what is there
  * @param sweetener what 100 g of it are made of
+ * @param written how sentences write a strength; grams per litre unless said
  * @returns grams of sweetener and the volume after, or why not: its sugar is unknown, or the target is below the drink or above the sweetener
  * @throws OutOfDomain when an amount is negative or not finite
  * Accuracy: 1 % (dissolving shrinks the volume a little).
@@ -27,6 +28,7 @@ export function sweeten(
   drink: SweetDrink,
   target_g_per_L: number,
   sweetener: FoodComposition,
+  written: WrittenStrength = (strength) => `${Number(strength.toFixed(1))} g/L`,
 ): Worked<{ mass_g: number; volume_mL: number }> {
   const volume = within('volume_mL', drink.volume_mL, Number.MIN_VALUE, Number.MAX_VALUE);
   const now = within('sugar_g_per_L', drink.sugar_g_per_L, 0, 1000);
@@ -34,12 +36,12 @@ export function sweeten(
   const sugars = knownSugars(sweetener);
   if (sugars === null)
     return { ok: false, code: 'sugar-unknown', message: 'Nobody knows the sugar of this sweetener.' };
-  if (target < now) return outOfReach(`It already holds ${now} g/L; to go down to ${target} g/L, dilute it.`);
+  if (target < now) return outOfReach(`It already holds ${written(now)}; to go down to ${written(target)}, dilute it.`);
   const density = foodDensity_kg_per_m3(sweetener);
   const share = (sugars.sucrose_g + sugars.hexose_g) / 100;
   const strongest = share * density;
   if (target >= strongest)
-    return outOfReach(`The sweetener itself holds ${Math.floor(strongest)} g/L; the target must lie below.`);
+    return outOfReach(`The sweetener itself holds ${written(Math.floor(strongest))}; the target must lie below.`);
   const mass_g = (volume * (target - now)) / 1000 / (share - target / density);
   return { ok: true, value: { mass_g, volume_mL: volume + (1000 * mass_g) / density } };
 }

@@ -149,7 +149,7 @@ test('a house recipe is scaled to any volume, and rounding to the kitchen’s sc
   const { page } = sample;
   const [recipe] = (await sample.ask('recipes:list', {})).recipes;
   await sample.open(`/house-recipes/${recipe?.id}`);
-  await page.getByRole('textbox', { name: 'How much to make, in mL' }).fill('4000');
+  await page.getByRole('textbox', { name: 'How much to make' }).fill('4000');
   const scaled = await sample.ask('recipes:scale', { recipe: recipe?.id ?? '', volume_mL: 4000 });
   const pears = scaled.additions[0]?.mass_g ?? 0;
   await expect(page.getByText(`${Math.round(pears)} g pears, fresh`).first()).toBeVisible();
@@ -160,8 +160,8 @@ test('a house recipe is scaled to any volume, and rounding to the kitchen’s sc
   await expect(
     page.getByText(`rounded from ${ginger.toFixed(1)} g (${change < 0 ? '−' : '+'}${Math.abs(change).toFixed(1)} %)`),
   ).toBeVisible();
-  await page.getByRole('textbox', { name: 'How much to make, in mL' }).fill('much');
-  await expect(page.getByText('Write a volume above 0, such as 4000.')).toBeVisible();
+  await page.getByRole('textbox', { name: 'How much to make' }).fill('much');
+  await expect(page.getByText('"much" does not begin with one clear number')).toBeVisible();
 });
 
 test('the printed card is one page of A4 and of US letter, in light colours, with everything a cook needs', async ({
@@ -170,7 +170,7 @@ test('the printed card is one page of A4 and of US letter, in light colours, wit
   const { page } = sample;
   const [recipe] = (await sample.ask('recipes:list', {})).recipes;
   await sample.open(`/house-recipes/${recipe?.id}`);
-  await page.getByRole('textbox', { name: 'How much to make, in mL' }).fill('4000');
+  await page.getByRole('textbox', { name: 'How much to make' }).fill('4000');
   await expect(page.getByText('3.58 L base').first()).toBeVisible();
   await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
   const card = page.getByRole('article');

@@ -1,8 +1,10 @@
 import { type FormEvent, useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dateWords } from '#renderer/format/moments.ts';
-import { typedNumber } from '#renderer/format/number-field.ts';
+import { amountOf, typedVolume } from '#renderer/format/typed-amount.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
+import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
+import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
@@ -19,21 +21,22 @@ interface BatchesProps {
 }
 
 function BatchForm({ recipe, version, volume_mL, onDone }: BatchesProps & { readonly onDone: () => void }) {
-  const [volume, setVolume] = useState(String(Math.round(volume_mL)));
+  const measures = useMeasures();
+  const volume = useAmount(measures.volume(volume_mL), (text) => typedVolume(text, measures.system));
   const [lot, setLot] = useState('');
   const [note, setNote] = useState('');
   const log = useRequest('batches:log', { showsFailure: true, done: () => words.batchKept });
-  const read = typedNumber(volume);
-  const isVolume = read.kind === 'number' && read.value > 0;
+  // Left as it stands, it is what the page is set to, to the millilitre.
+  const made_mL = volume.isChanged ? amountOf(volume.typed) : volume_mL;
 
   function keep(event: FormEvent) {
     event.preventDefault();
-    if (!isVolume) return;
+    if (made_mL === undefined) return;
     log.mutate(
       {
         recipe: recipe.id,
         version,
-        volume_mL: read.value,
+        volume_mL: made_mL,
         ...(lot.trim() === '' ? {} : { lot: lot.trim() }),
         ...(note.trim() === '' ? {} : { note: note.trim() }),
       },
@@ -44,17 +47,14 @@ function BatchForm({ recipe, version, volume_mL, onDone }: BatchesProps & { read
   const elsewhere = faultElsewhere(log.error, ['volume_mL', 'lot', 'note']);
   return (
     <form className="form" onSubmit={keep} noValidate>
-      <Field label={words.madeVolume} fault={isVolume ? faultAt(log.error, 'volume_mL') : words.notVolume}>
-        {(wiring) => (
-          <input
-            {...wiring}
-            type="text"
-            inputMode="decimal"
-            value={volume}
-            onChange={({ target }) => setVolume(target.value)}
-          />
-        )}
-      </Field>
+      <AmountField
+        label={words.madeVolume}
+        hint={words.volumeHint[measures.system]}
+        amount={volume}
+        isTried
+        missing={words.notVolume}
+        fault={faultAt(log.error, 'volume_mL')}
+      />
       <Field label={words.lot} hint={words.lotHint} fault={faultAt(log.error, 'lot')}>
         {(wiring) => (
           <input {...wiring} type="text" maxLength={60} value={lot} onChange={({ target }) => setLot(target.value)} />

@@ -18,6 +18,7 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Batches } from './batches.tsx';
 import { MakeForm } from './make-form.tsx';
 import { RecipeCard } from './recipe-card.tsx';
+import { RecipeTools } from './recipe-tools.tsx';
 import { ScoresBehind } from './scores-behind.tsx';
 import { useMake, type Version } from './use-make.ts';
 import { Versions } from './versions.tsx';
@@ -66,6 +67,7 @@ function ShownVersion({ recipe, version, onShow }: ShownVersionProps) {
             <TargetTable version={version} />
           </section>
         </div>
+        <RecipeTools version={version} make={make} />
         <section className="section">
           <h2>{words.formula}</h2>
           <PerLitreTable version={version} measures={measures} />

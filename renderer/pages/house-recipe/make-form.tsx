@@ -1,5 +1,6 @@
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { daysWords } from '#renderer/format/words.ts';
+import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import type { ToolName } from './measured-formula.ts';
 import type { Make, Version } from './use-make.ts';
@@ -8,20 +9,19 @@ import { words } from './words.ts';
 /** How much is to be made, and what to pour and weigh in for it. */
 export function MakeForm({ make, version }: { readonly make: Make; readonly version: Version }) {
   const measures = useMeasures();
+  const { lines, sugarRemark } = make.measured;
+  const isMoved = sugarRemark !== null || lines.some(({ remark }) => remark !== null);
   return (
     <div className="make">
       <div className="field-grid">
-        <Field label={words.volume} fault={make.fault}>
-          {(wiring) => (
-            <input
-              {...wiring}
-              type="text"
-              inputMode="decimal"
-              value={make.typed}
-              onChange={({ target }) => make.setTyped(target.value)}
-            />
-          )}
-        </Field>
+        <AmountField
+          label={words.volume}
+          hint={words.volumeHint[measures.system]}
+          amount={make.amount}
+          isTried
+          missing={words.notVolume}
+          fault={make.fault}
+        />
         <Field label={words.measure}>
           {(wiring) => (
             <select {...wiring} value={make.tool} onChange={({ target }) => make.setTool(target.value as ToolName)}>
@@ -38,7 +38,7 @@ export function MakeForm({ make, version }: { readonly make: Make; readonly vers
         <li>
           {measures.volume(make.base_mL)} {words.base}
         </li>
-        {make.measured.lines.map((line) => (
+        {lines.map((line) => (
           <li key={line.key}>
             {line.words}
             {line.remark === null ? null : <span className="soft small"> {line.remark}</span>}
@@ -46,7 +46,10 @@ export function MakeForm({ make, version }: { readonly make: Make; readonly vers
         ))}
         <li>{daysWords(version.formula.days)}</li>
       </ol>
-      {make.measured.sugarRemark === null ? null : <p className="soft small">{make.measured.sugarRemark}</p>}
+      {sugarRemark === null ? null : <p className="soft small">{sugarRemark}</p>}
+      {isMoved || make.tool === 'exact' || lines.length === 0 ? null : (
+        <p className="soft small">{words.nothingMoved}</p>
+      )}
     </div>
   );
 }

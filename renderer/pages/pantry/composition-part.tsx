@@ -25,7 +25,7 @@ export function CompositionPart(props: CompositionPartProps) {
       <fieldset className="form">
         <legend className="field-legend">{words.per100}</legend>
         <p className="soft small">{words.form.perHundred}</p>
-        <div className="field-grid is-tight">
+        <div className="field-grid">
           {compositionFields.map((field) => (
             <AmountField
               key={field}

@@ -21,7 +21,7 @@ export function FiguresForm({ row, onDone }: { readonly row: Ingredient; readonl
   const [measures, setMeasures] = useState(row.ownFigures.includes('measures') ? measureLines(row.measures) : '');
   const [source, setSource] = useState(row.ownSource ?? '');
   const [isTried, setIsTried] = useState(false);
-  const save = useRequest('pantry:figures', { done: () => words.form.kept(row.name), showsFailure: true });
+  const save = useRequest('pantry:figures', { done: () => words.form.figuresKept(row.name), showsFailure: true });
   const read = readMeasures(measures);
   const isGiven = Object.keys(composition.given).length > 0 || measures.trim() !== '';
   const isSourceMissing = isGiven && source.trim() === '';

@@ -108,7 +108,7 @@ export function PantryPage() {
                   )}
                 </Field>
               </search>
-              <p className="soft" role="status">
+              <p className="soft pantry-count" role="status">
                 {found.length === 0 ? '' : words.found(found.length)}
               </p>
               {found.length === 0 ? <Nothing show={sought.trim() === '' ? show : 'all'} onAdd={add} /> : null}

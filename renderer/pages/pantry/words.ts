@@ -90,5 +90,6 @@ export const words = {
     note: 'Note',
     keep: 'Keep',
     kept: (name: string) => `${name} is in the pantry.`,
+    figuresKept: (name: string) => `Your figures of ${name} are noted.`,
   },
 } as const;

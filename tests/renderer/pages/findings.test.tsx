@@ -235,7 +235,7 @@ describe('A house recipe', () => {
   it('shows what each version changed, and scales with what rounding did', async () => {
     pageOver(bridgeWith(), <HouseRecipePage id={recipe.id} />);
     expect(await screen.findByText('Raspberries: 100 g/L became 120 g/L (+20 %).')).toBeTruthy();
-    const volume = screen.getByRole('textbox', { name: 'How much to make, in mL' });
+    const volume = screen.getByRole('textbox', { name: 'How much to make' });
     await userEvent.clear(volume);
     await userEvent.type(volume, '100');
     expect((await screen.findAllByText(/^11 g raspberries, fresh/)).length).toBeGreaterThan(0);

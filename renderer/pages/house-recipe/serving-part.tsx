@@ -1,0 +1,109 @@
+import { Link } from 'wouter';
+import { formatQuantity } from '#core/units/format-quantity.ts';
+import { parsePrice } from '#core/units/parse-price.ts';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { dateWords } from '#renderer/format/moments.ts';
+import { moneyWords } from '#renderer/format/money.ts';
+import { amountOf, type TypedAmount, typedVolume } from '#renderer/format/typed-amount.ts';
+import { useMeasures } from '#renderer/format/use-measures.ts';
+import { joined } from '#renderer/format/words.ts';
+import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
+import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
+import { type LastReading, servingFigures } from './serving-figures.ts';
+import type { Make, Version } from './use-make.ts';
+import { words } from './words.ts';
+
+const said = words.serving;
+const most_mL = 5000;
+
+/** A price of the base goes by volume. */
+function typedBasePrice(text: string): TypedAmount {
+  if (text.trim() === '') return { kind: 'none' };
+  const read = parsePrice(text);
+  if (!read.ok) return { kind: 'fault', message: read.problem.message };
+  return 'price_per_L' in read.value
+    ? { kind: 'amount', value: read.value.price_per_L }
+    : { kind: 'fault', message: 'A base is poured: write its price per L, per qt or per gal.' };
+}
+
+interface ServingPartProps {
+  readonly version: Version;
+  readonly make: Make;
+  readonly base: { readonly name: string; readonly sugar_g_per_L: number | null };
+  readonly last: LastReading | null;
+}
+
+/** What a glass costs and how much sugar it holds, with what is unknown said. */
+export function ServingPart({ version, make, base, last }: ServingPartProps) {
+  const measures = useMeasures();
+  const currency = useAnswer('kitchen:open', {}).data?.currency ?? null;
+  const size = useAmount(measures.system === 'us' ? '1 cup' : '250 mL', (text) => {
+    const typed = typedVolume(text, measures.system);
+    return typed.kind === 'amount' && typed.value > most_mL
+      ? { kind: 'fault', message: 'A serving holds more than zero, up to 5 L (5 1/4 qt).' }
+      : typed;
+  });
+  const price = useAmount('', typedBasePrice);
+  const serving_mL = amountOf(size.typed);
+  const figures =
+    serving_mL === undefined
+      ? null
+      : servingFigures(version, serving_mL, { ...base, price_per_L: amountOf(price.typed) ?? null }, make.pantry);
+  const grams = (sugar_g: number) => `${Number(sugar_g.toFixed(1))} g`;
+  const read =
+    last === null
+      ? said.noReading
+      : last.sugar_g_per_L === null || serving_mL === undefined
+        ? said.tooLight
+        : grams((last.sugar_g_per_L * serving_mL) / 1000);
+  const named = (names: readonly string[]) =>
+    joined([...new Set(names.map((name) => (name === base.name ? said.theBase : name)))]);
+  return (
+    <>
+      <div className="field-grid">
+        <AmountField label={said.size} amount={size} isTried missing={words.notVolume} />
+        <AmountField label={said.basePrice} hint={said.basePriceHint} amount={price} isTried />
+      </div>
+      {figures === null ? null : (
+        <dl className="serving" aria-live="polite">
+          <div>
+            <dt>{said.cost}</dt>
+            <dd>
+              {figures.cost === null ? said.noPrice(named(figures.missing.prices)) : moneyWords(figures.cost, currency)}
+              {figures.missing.prices.some((name) => name !== base.name) ? (
+                <>
+                  {'. '}
+                  <Link href="/pantry">{said.toPantry}</Link>
+                </>
+              ) : null}
+            </dd>
+          </div>
+          <div>
+            <dt>{said.sugarIn}</dt>
+            <dd>
+              {figures.sugar_g === null ? said.noSugar(named(figures.missing.sugars)) : grams(figures.sugar_g)}
+              <p className="soft small">{said.sugarInBasis}</p>
+            </dd>
+          </div>
+          <div>
+            <dt>{said.sugarRead}</dt>
+            <dd>
+              {read}
+              {last === null ? null : (
+                <p className="soft small">
+                  {said.readBasis(
+                    last.reading.brix === null
+                      ? `SG ${formatQuantity(last.reading.sg ?? 0, 'sg', measures.system)}`
+                      : formatQuantity(last.reading.brix, 'brix', measures.system),
+                    last.jar,
+                    dateWords(last.reading.takenAt),
+                  )}
+                </p>
+              )}
+            </dd>
+          </div>
+        </dl>
+      )}
+    </>
+  );
+}
