@@ -5,6 +5,7 @@ import { findBase } from '#store/bases.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Reader } from '#store/reader.ts';
 import { findTrial, listTrials } from '#store/trials.ts';
+import { bothVolumes } from './both-volumes.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { insertTrial } from './insert-trial.ts';
@@ -25,7 +26,7 @@ function assertBaseLeft(read: Reader, base: string, needed_mL: number): void {
   if (needed_mL <= found_.left_mL + 1e-6) return;
   throw new Failure(
     'refused',
-    `The jars need ${needed_mL} mL of “${found_.name}”; ${found_.left_mL} mL of it are not allotted yet. Pour less into each jar, or start another base.`,
+    `The jars need ${bothVolumes(needed_mL)} of “${found_.name}”; ${bothVolumes(found_.left_mL)} of it are not allotted yet. Pour less into each jar, or start another base.`,
     ['base'],
   );
 }

@@ -2,13 +2,13 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Reader } from './reader.ts';
 import type { Row } from './tables.ts';
 
-type Base = ValueOf<'bases:open'>;
+type Base = ValueOf<'bases:list'>['bases'][number];
 type Culture = ValueOf<'cultures:list'>['cultures'][number];
 
-type BaseRow = Row<'bases'> & { culture_name: string | null; allotted_mL: number };
+type BaseRow = Row<'bases'> & { culture_name: string | null; culture_kind: string | null; allotted_mL: number };
 
 const withAllotment = `
-  SELECT b.*, c.name AS culture_name,
+  SELECT b.*, c.name AS culture_name, c.kind AS culture_kind,
     (SELECT coalesce(sum(j.base_mL), 0) FROM jars AS j JOIN trials AS t ON t.id = j.trial_id WHERE t.base_id = b.id) AS allotted_mL
   FROM bases AS b LEFT JOIN cultures AS c ON c.id = b.culture_id`;
 
@@ -18,7 +18,10 @@ function baseOf(row: BaseRow): Base {
     revision: row.revision,
     isSample: row.is_sample === 1,
     name: row.name,
-    culture: row.culture_id === null ? null : { id: row.culture_id, name: row.culture_name ?? '' },
+    culture:
+      row.culture_id === null
+        ? null
+        : { id: row.culture_id, name: row.culture_name ?? '', kind: row.culture_kind ?? '' },
     madeAt: row.made_at,
     strainedAt: row.strained_at,
     volume_mL: row.volume_mL,

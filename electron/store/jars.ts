@@ -1,4 +1,5 @@
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { readingsOf, sightingsOf } from './entries.ts';
 import type { Reader } from './reader.ts';
 import type { Row } from './tables.ts';
 
@@ -50,26 +51,11 @@ export function jarsOfTrial(read: Reader, trial: string): Jar[] {
 }
 
 export function readingsOfJar(read: Reader, jar: string): JarPage['readings'] {
-  return read.all<Row<'readings'>>('SELECT * FROM readings WHERE jar_id = ? ORDER BY taken_at', jar).map((row) => ({
-    id: row.id,
-    takenAt: row.taken_at,
-    brix: row.brix,
-    sg: row.sg,
-    ph: row.ph,
-    acidity_g_per_L: row.acidity_g_per_L,
-    acidityAs: row.acidity_as as JarPage['readings'][number]['acidityAs'],
-    temperature_C: row.temperature_C,
-    note: row.note,
-  }));
+  return readingsOf(read, 'jar_id', jar);
 }
 
 export function sightingsOfJar(read: Reader, jar: string): JarPage['sightings'] {
-  return read.all<Row<'sightings'>>('SELECT * FROM sightings WHERE jar_id = ? ORDER BY seen_at', jar).map((row) => ({
-    id: row.id,
-    seenAt: row.seen_at,
-    what: row.what as JarPage['sightings'][number]['what'],
-    note: row.note,
-  }));
+  return sightingsOf(read, 'jar_id', jar);
 }
 
 function sipOf(row: Row<'sips'>): JarPage['sips'][number] {

@@ -78,16 +78,26 @@ export function typedShare(text: string): TypedAmount {
     : fault(`${read.value} g cannot be in 100 g; permitted: 0 to 100.`);
 }
 
-/** A number with its own unit beside the field, within a range. */
-export function typedWithin(text: string, unit: string, low: number, high: number, isOpen = false): TypedAmount {
+interface Within {
+  readonly unit: string;
+  readonly low: number;
+  readonly high: number;
+  /** Zero itself, or whatever `low` is, will not do. */
+  readonly isAbove?: boolean;
+  readonly example: string;
+}
+
+/** A number whose unit stands beside its field, within a range. */
+export function typedWithin(text: string, { unit, low, high, isAbove = false, example }: Within): TypedAmount {
   if (text.trim() === '') return { kind: 'none' };
   const read = parseNumber(text);
   if (read === null || (read.rest !== '' && read.rest.toLowerCase() !== unit.toLowerCase())) {
-    return fault(`Write a number${unit === '' ? '' : ` of ${unit}`}, such as ${isOpen ? high / 100 : low}.`);
+    return fault(`Write it in ${unit}, such as ${example}.`);
   }
-  const fits = (isOpen ? read.value > low : read.value >= low) && read.value <= high;
-  const range = `${isOpen ? 'more than ' : ''}${low} to ${high.toLocaleString('en')}${unit === '' ? '' : ` ${unit}`}`;
-  return fits ? { kind: 'amount', value: read.value } : fault(`${read.value} is out of range; permitted: ${range}.`);
+  const fits = (isAbove ? read.value > low : read.value >= low) && read.value <= high;
+  return fits
+    ? { kind: 'amount', value: read.value }
+    : fault(`${read.value} is out of range; permitted: ${isAbove ? 'more than ' : ''}${low} to ${high} ${unit}.`);
 }
 
 /** The amount, or undefined where there is none that counts. */

@@ -11,6 +11,7 @@ import {
   temperature_C,
   volume_mL,
 } from './fields.ts';
+import { reading, sighting } from './jars.ts';
 import { reads, writes } from './request.ts';
 
 // Cultures and the bases they make.
@@ -32,7 +33,7 @@ const base = z.strictObject({
   revision,
   isSample: z.boolean(),
   name: z.string(),
-  culture: z.strictObject({ id, name: z.string() }).nullable(),
+  culture: z.strictObject({ id, name: z.string(), kind: z.string() }).nullable(),
   madeAt: z.string(),
   strainedAt: z.string().nullable(),
   volume_mL: z.number(),
@@ -75,10 +76,26 @@ export const baseRequests = {
   ),
   'cultures:remove': writes(z.strictObject({ culture: id }), z.strictObject({ culture: id })),
   'bases:list': reads(z.strictObject({}), z.strictObject({ bases: z.array(base) })),
-  'bases:open': reads(z.strictObject({ base: id }), base),
+  'bases:open': reads(
+    z.strictObject({ base: id }),
+    base.extend({ readings: z.array(reading), sightings: z.array(sighting) }),
+  ),
   'bases:start': writes(z.strictObject(baseMembers), z.strictObject({ base: id })),
+  /** Only what is given changes; null forgets it. */
   'bases:change': writes(
-    z.strictObject({ ...baseMembers, base: id, revision: revision.optional() }),
+    z.strictObject({
+      base: id,
+      revision: revision.optional(),
+      culture: id.nullable().optional(),
+      name: name.optional(),
+      madeAt: moment.optional(),
+      volume_mL: volume_mL.optional(),
+      temperature_C: temperature_C.nullable().optional(),
+      sugarStart_g_per_L: sugar_g_per_L.nullable().optional(),
+      sugarNow_g_per_L: sugar_g_per_L.nullable().optional(),
+      alcohol_pctVol: alcohol_pctVol.nullable().optional(),
+      note: note.nullable().optional(),
+    }),
     z.strictObject({ base: id }),
   ),
   'bases:strain': writes(

@@ -1,0 +1,6 @@
+import { formatQuantity } from '#core/units/format-quantity.ts';
+
+/** A volume in the measures of both kinds of kitchen: a refusal reaches either. @example bothVolumes(946.35) // '946.4 mL (1 qt)' */
+export function bothVolumes(volume_mL: number): string {
+  return `${Number(volume_mL.toFixed(1))} mL (${formatQuantity(volume_mL, 'volume', 'us')})`;
+}
