@@ -1,4 +1,5 @@
 import { Route, Switch } from 'wouter';
+import { BasePage } from '#renderer/pages/base/base-page.tsx';
 import { BasesPage } from '#renderer/pages/bases/bases-page.tsx';
 import { DataPage } from '#renderer/pages/data/data-page.tsx';
 import { FindingsPage } from '#renderer/pages/findings/findings-page.tsx';
@@ -53,6 +54,7 @@ export function Routes() {
       <Route path="/house-recipes" component={HouseRecipesPage} />
       <Route path="/house-recipes/:id">{({ id }) => <HouseRecipePage id={id} />}</Route>
       <Route path="/bases" component={BasesPage} />
+      <Route path="/bases/:id">{({ id }) => <BasePage id={id} />}</Route>
       <Route path="/pantry" component={PantryPage} />
       <Route path="/tasters" component={TastersPage} />
       <Route path="/data" component={DataPage} />

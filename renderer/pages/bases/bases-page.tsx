@@ -6,6 +6,7 @@ import { dateWords, spanWords } from '#renderer/format/moments.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { useNow } from '#renderer/format/use-now.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { BaseForm } from '#renderer/parts/base-form/base-form.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
@@ -13,7 +14,6 @@ import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { BaseForm } from './base-form.tsx';
 import { CultureForm } from './culture-form.tsx';
 import { words } from './words.ts';
 
@@ -29,6 +29,7 @@ function BaseRow({ base }: { readonly base: Base }) {
   return (
     <Row
       title={base.name}
+      to={`/bases/${base.id}`}
       marks={<SampleMark when={base.isSample} />}
       facts={
         <>
@@ -123,7 +124,7 @@ export function BasesPage() {
       </section>
       {shown === 'base' ? (
         <Sheet title={words.startBase} onClose={close}>
-          <BaseForm cultures={cultures.data?.cultures ?? []} onDone={close} />
+          <BaseForm base={null} cultures={cultures.data?.cultures ?? []} onDone={close} />
         </Sheet>
       ) : null}
       {shown === 'culture' ? (

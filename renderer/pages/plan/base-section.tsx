@@ -70,7 +70,7 @@ export function BaseSection({ bases }: { readonly bases: readonly Base[] }) {
           <PlanText
             at="vessel.diameter_mm"
             label={words.diameter}
-            hint={words.diameterHint}
+            hint={words.diameterHint(bareUnits.length[draft.measures].symbol)}
             inputMode="decimal"
             value={vessel.diameter}
             onType={(diameter) => change(changeVessel({ diameter }))}

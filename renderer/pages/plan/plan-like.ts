@@ -104,7 +104,7 @@ export function planLike(trial: Trial, measures: Measures, start: string, seed: 
     vessel: {
       kind: vessel.kind,
       capacity: inBare(vessel.capacity_mL, volume),
-      diameter: vessel.diameter_mm === undefined ? '' : figure(vessel.diameter_mm),
+      diameter: inBare(vessel.diameter_mm, bareUnits.length[measures.system]),
       rated: inBare(vessel.ratedGauge_bar, bareUnits.pressure[measures.system]),
     },
     held: {

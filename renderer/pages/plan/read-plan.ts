@@ -6,7 +6,7 @@ import { momentOf } from './local-moment.ts';
 import type { PlanDraft } from './plan-draft.ts';
 import { isBlank, readAdditions } from './read-addition.ts';
 import { readLevel } from './read-level.ts';
-import { readDays, readMillimetres, readPressure, readTemperature, readVolume, type Typed } from './read-quantity.ts';
+import { readDays, readDiameter, readPressure, readTemperature, readVolume, type Typed } from './read-quantity.ts';
 import { fault, gap, type Said } from './said.ts';
 import { words } from './words.ts';
 
@@ -95,7 +95,7 @@ export function readPlan(draft: PlanDraft, bases: readonly Base[], measures: Mea
   sayings.said.push(...levels.flatMap(({ said }) => said));
   const held = readHeld(draft, sayings);
   const { vessel } = draft;
-  const diameter = sayings.number(readMillimetres(vessel.diameter), 'vessel.diameter_mm', undefined);
+  const diameter = sayings.number(readDiameter(vessel.diameter, draft.measures), 'vessel.diameter_mm', undefined);
   const rated = sayings.number(readPressure(vessel.rated, draft.measures), 'vessel.ratedGauge_bar', undefined);
   const start = momentOf(draft.start);
   if (start === null) sayings.said.push(gap('start', words.says.startMissing));

@@ -11,12 +11,14 @@ export type Typed =
   | { readonly kind: 'fault'; readonly message: string };
 
 /** The unit of a bare number, in each kitchen's measures. */
-export const bareUnits: Readonly<Record<'volume' | 'temperature' | 'pressure', Readonly<Record<MeasureSystem, Unit>>>> =
-  {
-    volume: { metric: units.mL, us: units.cup },
-    temperature: { metric: units.celsius, us: units.fahrenheit },
-    pressure: { metric: units.bar, us: units.psi },
-  };
+export const bareUnits: Readonly<
+  Record<'volume' | 'temperature' | 'pressure' | 'length', Readonly<Record<MeasureSystem, Unit>>>
+> = {
+  volume: { metric: units.mL, us: units.cup },
+  temperature: { metric: units.celsius, us: units.fahrenheit },
+  pressure: { metric: units.bar, us: units.psi },
+  length: { metric: units.mm, us: units.inch },
+};
 
 function readIn(text: string, dimension: keyof typeof bareUnits & Dimension, system: MeasureSystem): Typed {
   if (text.trim() === '') return { kind: 'none' };
@@ -48,13 +50,11 @@ export function readPressure(text: string, system: MeasureSystem): Typed {
   return { kind: 'fault', message: 'Write the pressure that stands on the bottle or in its data sheet, above zero.' };
 }
 
-/** Millimetres, 1 to 5000. */
-export function readMillimetres(text: string): Typed {
-  if (text.trim() === '') return { kind: 'none' };
-  const read = parseNumber(text);
-  if (read === null || !/^(mm)?$/i.test(read.rest)) return { kind: 'fault', message: 'Write millimetres, such as 85.' };
-  if (read.value >= 1 && read.value <= 5000) return { kind: 'number', value: read.value };
-  return { kind: 'fault', message: 'Write the inner diameter in mm, 1 to 5000.' };
+/** A length in millimetres, 1 to 5000: "85", "3 1/2 in", "8.5 cm". A bare number is mm, or inches in a US kitchen. */
+export function readDiameter(text: string, system: MeasureSystem): Typed {
+  const read = readIn(text, 'length', system);
+  if (read.kind !== 'number' || (read.value >= 1 && read.value <= 5000)) return read;
+  return { kind: 'fault', message: 'Write the inner diameter; permitted: 1 to 5000 mm (0.04 to 196 in).' };
 }
 
 /** Days; "36 h" and "1 week" will do too. Zero and less pass: the plan itself says why they can't be. */

@@ -28,8 +28,9 @@ export const words = {
   each: 'Base in each jar',
   vessel: 'Vessel',
   capacity: 'It holds',
-  diameter: 'Inner diameter in mm',
-  diameterHint: 'Optional: for how long frozen fruit takes to warm.',
+  diameter: 'Inner diameter',
+  diameterHint: (unit: string) =>
+    `Optional: for how long frozen fruit takes to warm. A bare number is ${unit === 'in' ? 'inches' : unit}.`,
   rated: 'Pressure it is made for',
   ratedHint: (unit: string) => `Optional, in ${unit}, from the maker of the bottle.`,
   volumeHint: {

@@ -5,22 +5,29 @@ import { Field } from '#renderer/parts/field/field.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { sightingKinds } from '#shared/contract/jars.ts';
 import type { Jar } from './next-act.ts';
+import { type Watched, watchedJar } from './watched.ts';
 import { sightingWords, words } from './words.ts';
 
 const toTap = sightingKinds.filter((kind) => kind !== 'mould' && kind !== 'other');
 
 /** What is seen in a jar, a tap each; mould stands apart, because it discards the jar. */
 export function SightingsToTap({ jar }: { readonly jar: Jar }) {
+  return <SightingEntry watched={watchedJar(jar)} />;
+}
+
+/** What is seen in a jar or a base. Mould in a base asks for care too, but only a jar is discarded here. */
+export function SightingEntry({ watched }: { readonly watched: Watched }) {
+  const isJar = 'jar' in watched.owner;
   const [note, setNote] = useState('');
   const sayWithUndo = useSayWithUndo();
   const log = useRequest('sightings:log');
   const write = (what: (typeof sightingKinds)[number], said = '') =>
     log.mutate(
-      { jar: jar.id, what, ...(said === '' ? {} : { note: said }) },
+      { ...watched.owner, what, ...(said === '' ? {} : { note: said }) },
       {
         onSuccess: ({ discarded }) => {
           if (said !== '') setNote('');
-          void sayWithUndo(discarded ? words.moulded(jar.label) : words.noted(jar.label));
+          void sayWithUndo(discarded ? words.moulded(watched.name) : words.noted(watched.name));
         },
       },
     );
@@ -58,9 +65,9 @@ export function SightingsToTap({ jar }: { readonly jar: Jar }) {
       </form>
       <div className="sightings-mould">
         <Button weight="grave" disabled={log.isPending} onClick={() => write('mould')}>
-          {words.mould}
+          {isJar ? words.mould : words.mouldOfBase}
         </Button>
-        <p className="soft small">{words.mouldLine}</p>
+        <p className="soft small">{isJar ? words.mouldLine : words.mouldLineOfBase}</p>
       </div>
     </fieldset>
   );

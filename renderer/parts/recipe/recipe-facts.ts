@@ -1,9 +1,16 @@
+import { formatQuantity } from '#core/units/format-quantity.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { capital, coverWords, daysWords, vesselWords } from '#renderer/format/words.ts';
 import type { Fact } from '#renderer/parts/facts/facts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 type Draft = ValueOf<'recipes:preview'>;
+
+/** "lidded jar, 1 L, 98 mm wide". */
+function vesselLine({ kind, capacity_mL, diameter_mm }: Draft['vessel'], measures: Measures): string {
+  const wide = diameter_mm === undefined ? [] : [`${formatQuantity(diameter_mm, 'length', measures.system)} wide`];
+  return [vesselWords[kind], measures.volume(capacity_mL), ...wide].join(', ');
+}
 
 /** How the drink is kept, and what was held equal: what nobody said is left out. */
 export function recipeFacts(
@@ -13,7 +20,7 @@ export function recipeFacts(
   const facts: Fact[] = [{ name: 'Stands', value: daysWords(formula.days) }];
   if (formula.temperature_C !== null) facts.push({ name: 'At', value: measures.temperature(formula.temperature_C) });
   if (formula.cover !== null) facts.push({ name: 'Cover', value: coverWords[formula.cover] });
-  facts.push({ name: 'Tried in', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` });
+  facts.push({ name: 'Tried in', value: vesselLine(vessel, measures) });
   if (base !== null) facts.push({ name: 'Tried with', value: base.name });
   for (const [name, value] of Object.entries(alsoHeld)) {
     facts.push({ name: capital(name), value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });

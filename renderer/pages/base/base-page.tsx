@@ -1,0 +1,135 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { readingCautions } from '#core/ferment/reading-cautions.ts';
+import { hoursBetween } from '#core/trial/moment.ts';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useRequest } from '#renderer/app/use-request.ts';
+import { dateWords, spanWords } from '#renderer/format/moments.ts';
+import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
+import { useNow } from '#renderer/format/use-now.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { BaseForm } from '#renderer/parts/base-form/base-form.tsx';
+import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
+import { Caution } from '#renderer/parts/caution/caution.tsx';
+import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
+import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
+import { ReadingEntry } from '#renderer/parts/jar-work/reading-entry.tsx';
+import { SightingEntry } from '#renderer/parts/jar-work/sightings-to-tap.tsx';
+import { watchedBase } from '#renderer/parts/jar-work/watched.ts';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
+import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { BaseReadings, BaseSightings } from './base-entries.tsx';
+import { words } from './words.ts';
+
+type Base = ValueOf<'bases:open'>;
+
+function factsOf(base: Base, measures: Measures): Fact[] {
+  const orUnknown = (value: number | null, shown: (value: number) => string) =>
+    value === null ? words.unknown : shown(value);
+  return [
+    { name: words.there, value: words.left(measures.volume(base.left_mL), measures.volume(base.volume_mL)) },
+    { name: words.made, value: dateWords(base.madeAt) },
+    ...(base.culture === null ? [] : [{ name: words.culture, value: base.culture.name }]),
+    { name: words.sugarStart, value: orUnknown(base.sugarStart_g_per_L, measures.sugar) },
+    { name: words.sugarNow, value: orUnknown(base.sugarNow_g_per_L, measures.sugar) },
+    { name: words.temperature, value: orUnknown(base.temperature_C, measures.temperature) },
+    { name: words.alcohol, value: orUnknown(base.alcohol_pctVol, (value) => `${value} % vol`) },
+  ];
+}
+
+/** The cautions of what was measured and seen, in place. */
+function BaseCautions({ base }: { readonly base: Base }) {
+  const isKombucha = /kombucha|scoby/i.test(`${base.name} ${base.culture?.name ?? ''} ${base.culture?.kind ?? ''}`);
+  const readings = base.readings.flatMap(({ ph, takenAt }) =>
+    ph === null ? [] : [{ hours: hoursBetween(base.madeAt, takenAt), pH: ph }],
+  );
+  return (
+    <>
+      {base.sightings.some(({ what }) => what === 'mould') ? (
+        <Caution basis={words.mouldBasis}>{words.mould}</Caution>
+      ) : null}
+      {readingCautions(readings, isKombucha ? 'kombucha' : 'other').map(({ code, message, basis }) => (
+        <Caution key={code} basis={basis}>
+          {message}
+        </Caution>
+      ))}
+    </>
+  );
+}
+
+function WholeBase({ base }: { readonly base: Base }) {
+  const measures = useMeasures();
+  const now = useNow();
+  const cultures = useAnswer('cultures:list', {});
+  const strain = useRequest('bases:strain', { done: () => words.strainedDone(base.name) });
+  const [isChanging, setIsChanging] = useState(false);
+  const age = spanWords(hoursBetween(base.madeAt, base.strainedAt ?? new Date(now).toISOString()));
+  const watched = watchedBase(base);
+  return (
+    <>
+      <PageHead
+        above={
+          <>
+            <Link href="/bases">{words.bases}</Link>
+            <SampleMark when={base.isSample} />
+          </>
+        }
+        title={base.name}
+        lead={base.strainedAt === null ? words.old(age) : words.strainedAfter(age)}
+        actions={
+          <>
+            {base.strainedAt === null ? (
+              <Button disabled={strain.isPending} onClick={() => strain.mutate({ base: base.id })}>
+                {words.strained}
+              </Button>
+            ) : null}
+            <Button disabled={cultures.data === undefined} onClick={() => setIsChanging(true)}>
+              {words.change}
+            </Button>
+          </>
+        }
+      />
+      <section className="section">
+        <BaseCautions base={base} />
+        <Facts facts={factsOf(base, measures)} />
+        {base.note === null ? null : <p className="soft">{base.note}</p>}
+      </section>
+      <section className="section">
+        <h2>{words.measure}</h2>
+        <ReadingEntry watched={watched} />
+        <SightingEntry watched={watched} />
+      </section>
+      <section className="section">
+        <h2>{words.readings}</h2>
+        <BaseReadings base={base} measures={measures} />
+      </section>
+      <section className="section">
+        <h2>{words.sightings}</h2>
+        <BaseSightings base={base} />
+      </section>
+      {isChanging ? (
+        <Sheet title={words.changeOf(base.name)} onClose={() => setIsChanging(false)}>
+          <BaseForm base={base} cultures={cultures.data?.cultures ?? []} onDone={() => setIsChanging(false)} />
+        </Sheet>
+      ) : null}
+    </>
+  );
+}
+
+/** One base: how old and how sweet it is, what was measured and seen, with the cautions that belong to it. */
+export function BasePage({ id }: { readonly id: string }) {
+  const base = useAnswer('bases:open', { base: id });
+  if (base.error?.code === 'not-found') {
+    return (
+      <>
+        <PageHead title={words.gone} above={<Link href="/bases">{words.bases}</Link>} />
+        <EmptyState title={words.goneLine} actions={<ButtonLink to="/bases">{words.toAll}</ButtonLink>}>
+          {null}
+        </EmptyState>
+      </>
+    );
+  }
+  return <Answer of={base}>{(value) => <WholeBase base={value} />}</Answer>;
+}

@@ -1,0 +1,25 @@
+export const words = {
+  name: 'Name',
+  culture: 'Culture',
+  noCulture: 'None',
+  volume: 'How much of it',
+  volumeHint: {
+    metric: 'Such as 4 L; a bare number is mL.',
+    us: 'Such as 1 gal or 3 qt; a bare number is cups.',
+  },
+  volumeMissing: 'Say how much there is, such as 4 L or 1 gal.',
+  sugarStart: 'Sugar at the start',
+  sugarNow: 'Sugar now',
+  sugarHint: {
+    metric: 'Such as 60 g/L, 6 brix or 1.024; a bare number is g/L.',
+    us: 'Such as 8 oz/gal, 6 brix or 1.024; a bare number is oz/gal.',
+  },
+  temperature: 'How warm it stands',
+  temperatureHint: { metric: 'Such as 22 °C.', us: 'Such as 72 °F.' },
+  alcohol: 'Alcohol, in % vol',
+  note: 'Note',
+  start: 'Start a base',
+  keep: 'Keep',
+  started: 'The base has started.',
+  kept: 'Kept.',
+} as const;
