@@ -49,7 +49,7 @@ export const words = {
     title: 'Acidity from a titration',
     sample: 'Sample, in mL',
     titrant: 'Titrant used, in mL',
-    normality: 'Strength of the titrant, in N',
+    normality: 'Titrant strength, in N',
     normalityHint: 'Normality, as on its bottle.',
     acid: 'Given as',
     acidHint:
