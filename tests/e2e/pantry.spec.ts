@@ -78,6 +78,7 @@ test('by mouse: stock is asked about when kilograms look like grams; a started j
   await page.getByRole('textbox', { name: 'What it costs' }).fill('4.50 per lb');
   await page.getByRole('textbox', { name: 'Currency of this kitchen' }).fill('€');
   await page.getByRole('button', { name: 'Keep' }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
   await expect(page.getByText('€9.92 per kg')).toBeVisible();
   expect(await ingredient(workbench, 'strawberries')).toMatchObject({ onHand_g: expect.closeTo(83, 6) });
   await page.evaluate((hash) => {
