@@ -45,7 +45,7 @@ const composition = {
 export const measureUnits = ['cup', 'fl oz', 'tbsp', 'tsp', 'each'] as const;
 
 /** What one household measure weighs, and how the ingredient is cut or thawed in it. */
-const ownMeasures = z
+export const ownMeasures = z
   .array(
     z.strictObject({ unit: z.enum(measureUnits), form: name.nullable(), mass_g: z.number().min(0.001).max(100_000) }),
   )

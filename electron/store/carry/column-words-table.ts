@@ -12,7 +12,10 @@ const everyRow: Readonly<Record<string, string>> = {
 };
 
 const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>> = {
-  kitchens: { measures: 'Which measures the screens show: metric or us' },
+  kitchens: {
+    measures: 'Which measures the screens show: metric or us',
+    currency: 'How prices are written; empty: nobody said',
+  },
   tasters: { avoids: 'Allergens the taster avoids (JSON list)', avoids_alcohol: '1 when the taster avoids alcohol' },
   ingredients: {
     kind: 'Kind of ingredient',
@@ -26,10 +29,14 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
     fat_g: 'Fat in 100 g (g); empty: unknown',
     ash_g: 'Ash in 100 g (g); empty: unknown',
     allergens: 'Allergens it brings (JSON list)',
+    source: 'Where its figures come from',
+    measures: 'What a kitchen measure of it weighs (JSON list of unit, form and mass in g); empty: unknown',
   },
   stocks: {
     on_hand_g: 'Mass on hand (g); empty: not counted',
     price_per_kg: 'Price for 1 kg, in the kitchen’s currency',
+    price_per_L: 'Price for 1 L, in the kitchen’s currency',
+    short_g: 'Mass used beyond what was noted (g); empty: none',
   },
   cultures: {
     kind: 'Kind of culture',
