@@ -13,6 +13,7 @@ import { kitchensOf } from '#shell/kitchens.ts';
 import { declarePageScheme, servePage } from '#shell/page-protocol.ts';
 import { endWithLastWindow, quitAfterDesks } from '#shell/quit-after-desks.ts';
 import { readLaunch } from '#shell/read-launch.ts';
+import { recentKitchens } from '#shell/recent-kitchens.ts';
 import { refuseCertificates } from '#shell/refuse-certificates.ts';
 import { refuseNetwork } from '#shell/refuse-network.ts';
 import { refusePermissions } from '#shell/refuse-permissions.ts';
@@ -27,13 +28,20 @@ const launch = readLaunch(process.argv.slice(1), process.cwd());
 const isDevelopment = !app.isPackaged;
 
 shareDataFolder(app, process.platform, process.env);
+const recent = recentKitchens(join(app.getPath('userData'), 'recent.json'));
 const memory = windowMemory(join(app.getPath('userData'), 'window.json'));
 const kitchens = kitchensOf({
   carrier: carryDesk(ipcMain),
   openLine: (store) => openDeskLine({ worker: files.worker, store }),
   openWindow: (others) => openKitchenWindow({ preload: files.preload, memory, isDevelopment, others }),
   load: loadPage,
+  opened({ store }) {
+    recent.add(store);
+    app.addRecentDocument(store);
+    showMenu();
+  },
 });
+const showMenu = () => setMenu(kitchens, { recent, isDevelopment, platform: process.platform });
 const open = (store: string | null) => kitchens.open(kitchenFile(app, store));
 const openAgain = (store: string | null) => {
   if (store !== null || !kitchens.focus()) open(store);
@@ -53,7 +61,7 @@ function openWorkbench(store: string | null): void {
       refusePermissions(session.defaultSession);
       refuseNetwork(session.defaultSession.webRequest);
       servePage(session.defaultSession.protocol, files.page);
-      setMenu(kitchens, isDevelopment, process.platform);
+      showMenu();
       open(store);
     })
     .catch(failToStart);

@@ -59,6 +59,9 @@ describe('the boot list', () => {
       'onBeforeRequest',
       'serve',
       'menu',
+      // The kitchen is remembered, and the menu made anew with it.
+      'recent',
+      'menu',
       'load',
     ]);
     const contents = BrowserWindow.all[0]?.webContents;

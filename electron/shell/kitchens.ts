@@ -1,6 +1,14 @@
 import type { BrowserWindow } from 'electron';
 import type { DeskLine } from '#hosts/desk-line.ts';
 import type { DeskCarrier } from '#hosts/ipc/carry-desk.ts';
+import { showProgress } from './show-progress.ts';
+
+/** One kitchen, its window and the line to its desk. */
+export interface OpenKitchen {
+  readonly store: string;
+  readonly window: BrowserWindow;
+  readonly line: DeskLine;
+}
 
 /** The open kitchens: each has one window and one desk. */
 export interface Kitchens {
@@ -9,7 +17,7 @@ export interface Kitchens {
   /** Brings the window used last to the front; false when none is open. */
   focus(): boolean;
   /** The kitchen in front, or null. */
-  front(): { readonly store: string; readonly window: BrowserWindow } | null;
+  front(): OpenKitchen | null;
   /** Closes every desk, and settles when all are closed. */
   close(): Promise<void>;
 }
@@ -20,6 +28,8 @@ export interface KitchensOptions {
   /** @param others how many windows are open already */
   openWindow(others: number): BrowserWindow;
   load(window: BrowserWindow): Promise<void>;
+  /** Told of every kitchen that gets a window. */
+  opened?(kitchen: OpenKitchen): void;
 }
 
 function raise(window: BrowserWindow): void {
@@ -28,9 +38,9 @@ function raise(window: BrowserWindow): void {
   window.focus();
 }
 
-export function kitchensOf({ carrier, openLine, openWindow, load }: KitchensOptions): Kitchens {
+export function kitchensOf({ carrier, openLine, openWindow, load, opened }: KitchensOptions): Kitchens {
   /** In the order of their last use, the latest at the end. */
-  const windows = new Map<string, BrowserWindow>();
+  const windows = new Map<string, OpenKitchen>();
   const lines = new Set<DeskLine>();
 
   async function closeLine(line: DeskLine): Promise<void> {
@@ -42,32 +52,35 @@ export function kitchensOf({ carrier, openLine, openWindow, load }: KitchensOpti
     open(store) {
       const known = windows.get(store);
       if (known !== undefined) {
-        raise(known);
+        raise(known.window);
         return;
       }
       const line = openLine(store);
       lines.add(line);
       const window = openWindow(windows.size);
-      windows.set(store, window);
+      const kitchen: OpenKitchen = { store, window, line };
+      windows.set(store, kitchen);
       carrier.attach(window.webContents, line);
       window.on('focus', () => {
         windows.delete(store);
-        windows.set(store, window);
+        windows.set(store, kitchen);
       });
       window.once('closed', () => {
         windows.delete(store);
         void closeLine(line);
       });
+      const quiet = showProgress(window, line);
+      window.once('closed', quiet);
+      opened?.(kitchen);
       void load(window);
     },
     focus() {
       const last = [...windows.values()].at(-1);
-      if (last !== undefined) raise(last);
+      if (last !== undefined) raise(last.window);
       return last !== undefined;
     },
     front() {
-      const last = [...windows].at(-1);
-      return last === undefined ? null : { store: last[0], window: last[1] };
+      return [...windows.values()].at(-1) ?? null;
     },
     async close() {
       await Promise.all([...lines].map(closeLine));

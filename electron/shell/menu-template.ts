@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import type { MenuItemConstructorOptions } from 'electron';
 import { screens } from './screens.ts';
 
@@ -5,12 +6,16 @@ export interface MenuActs {
   /** Asks the page in front to act, such as `undo` or `go:/trials`. */
   tell(act: string): void;
   openKitchen(): void;
+  openRecent(store: string): void;
+  saveCopy(): void;
   showKitchenFile(): void;
 }
 
 export interface MenuOptions {
   readonly platform: NodeJS.Platform;
   readonly isDevelopment: boolean;
+  /** The kitchens opened last, the latest first. */
+  readonly recent: readonly string[];
   readonly acts: MenuActs;
 }
 
@@ -40,12 +45,28 @@ function appMenu(): Item {
   };
 }
 
-function fileMenu({ platform, acts }: MenuOptions): Item {
+/** Kitchens of one name are told apart by their folders. */
+function recentMenu({ recent, acts }: MenuOptions): Item {
+  const names = recent.map((store) => basename(store));
+  return {
+    label: 'Open recent',
+    enabled: recent.length > 0,
+    submenu: recent.map((store, place) => ({
+      label: names.filter((name) => name === names[place]).length > 1 ? store : (names[place] ?? store),
+      click: () => acts.openRecent(store),
+    })),
+  };
+}
+
+function fileMenu(options: MenuOptions): Item {
+  const { platform, acts } = options;
   const reveal = platform === 'darwin' ? 'Show Kitchen in Finder' : 'Show kitchen in its folder';
   return {
     label: platform === 'darwin' ? 'File' : '&File',
     submenu: [
       { label: 'Open kitchen…', accelerator: 'CmdOrCtrl+O', click: () => acts.openKitchen() },
+      recentMenu(options),
+      { label: 'Save a copy…', accelerator: 'CmdOrCtrl+Shift+S', click: () => acts.saveCopy() },
       { label: reveal, click: () => acts.showKitchenFile() },
       line,
       { role: 'close', accelerator: 'CmdOrCtrl+W' },

@@ -2,6 +2,8 @@ import { dialog, Menu, shell } from 'electron';
 import { tellPage } from '#hosts/ipc/carry-desk.ts';
 import type { Kitchens } from './kitchens.ts';
 import { menuTemplate } from './menu-template.ts';
+import type { RecentKitchens } from './recent-kitchens.ts';
+import { saveCopy } from './save-copy.ts';
 
 const kinds = [{ name: 'Kitchens', extensions: ['sidejar'] }];
 
@@ -12,8 +14,14 @@ async function chooseKitchen(kitchens: Kitchens): Promise<void> {
   if (!canceled && file !== undefined) kitchens.open(file);
 }
 
+export interface MenuSurroundings {
+  readonly recent: RecentKitchens;
+  readonly isDevelopment: boolean;
+  readonly platform: NodeJS.Platform;
+}
+
 /** Puts up the menu bar; what it asks for goes to the kitchen in front. */
-export function setMenu(kitchens: Kitchens, isDevelopment: boolean, platform: NodeJS.Platform): void {
+export function setMenu(kitchens: Kitchens, { recent, isDevelopment, platform }: MenuSurroundings): void {
   const acts = {
     tell(act: string) {
       const front = kitchens.front();
@@ -22,10 +30,16 @@ export function setMenu(kitchens: Kitchens, isDevelopment: boolean, platform: No
     openKitchen() {
       void chooseKitchen(kitchens);
     },
+    openRecent: (store: string) => kitchens.open(store),
+    saveCopy() {
+      void saveCopy(kitchens);
+    },
     showKitchenFile() {
       const front = kitchens.front();
       if (front !== null) shell.showItemInFolder(front.store);
     },
   };
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({ platform, isDevelopment, acts })));
+  Menu.setApplicationMenu(
+    Menu.buildFromTemplate(menuTemplate({ platform, isDevelopment, recent: recent.list(), acts })),
+  );
 }

@@ -25,6 +25,15 @@ function house() {
 }
 
 describe('kitchensOf', () => {
+  test('shows how far long work is in the task bar, and clears it when it is done', () => {
+    const { kitchens, lines } = house();
+    kitchens.open('/a.sidejar');
+    const line = lines.get('/a.sidejar');
+    line?.tell({ kind: 'progress', ask: 'x', done: 1, total: 4 });
+    line?.tell({ kind: 'progress', ask: 'x', done: 4, total: 4 });
+    expect(callsOf('progress')).toEqual([[0.25], [-1]]);
+  });
+
   test('opens each kitchen in a window of its own, attached to its own desk', () => {
     const { kitchens, lines, attached } = house();
     kitchens.open('/a.sidejar');
@@ -79,6 +88,12 @@ describe('kitchensOf', () => {
   });
 });
 
+const surroundings = (platform: NodeJS.Platform, known: readonly string[] = []) => ({
+  recent: { list: () => known, add: () => undefined },
+  isDevelopment: false,
+  platform,
+});
+
 describe('setMenu', () => {
   interface Item {
     readonly label?: string;
@@ -97,7 +112,7 @@ describe('setMenu', () => {
     const { kitchens } = house();
     kitchens.open('/a.sidejar');
     kitchens.open('/b.sidejar');
-    setMenu(kitchens, false, 'linux');
+    setMenu(kitchens, surroundings('linux'));
     press('Undo');
     press('Trials');
     expect(BrowserWindow.all[0]?.webContents.sent).toEqual([]);
@@ -108,13 +123,13 @@ describe('setMenu', () => {
   });
 
   test('does nothing without a window', () => {
-    setMenu(house().kitchens, false, 'darwin');
+    setMenu(house().kitchens, surroundings('darwin'));
     expect(() => press('Undo')).not.toThrow();
   });
 
   test('opens the kitchen that was chosen, and none when the dialog was cancelled', async () => {
     const { kitchens, lines } = house();
-    setMenu(kitchens, false, 'linux');
+    setMenu(kitchens, surroundings('linux'));
     press('Open kitchen…');
     await vi.waitFor(() => expect(callsOf('openDialog')).toHaveLength(1));
     expect(lines.size).toBe(0);
@@ -123,10 +138,37 @@ describe('setMenu', () => {
     await vi.waitFor(() => expect([...lines.keys()]).toEqual(['/c.sidejar']));
   });
 
+  test('opens a kitchen opened before', () => {
+    const { kitchens, lines } = house();
+    setMenu(kitchens, surroundings('linux', ['/a/k.sidejar', '/b/k.sidejar', '/c/other.sidejar']));
+    const menu = callsOf('menu').at(-1)?.[0] as readonly Item[];
+    const recent = menu.flatMap(({ submenu }) => submenu ?? []).find(({ label }) => label === 'Open recent')?.submenu;
+    expect(recent?.map(({ label }) => label)).toEqual(['/a/k.sidejar', '/b/k.sidejar', 'other.sidejar']);
+    recent?.[2]?.click?.();
+    expect([...lines.keys()]).toEqual(['/c/other.sidejar']);
+  });
+
+  test('saves a copy where it is told to, by the desk, and says how it went', async () => {
+    const { kitchens, lines } = house();
+    kitchens.open('/a.sidejar');
+    setMenu(kitchens, surroundings('linux'));
+    press('Save a copy…');
+    await vi.waitFor(() => expect(callsOf('saveDialog')).toHaveLength(1));
+    expect(callsOf('saveDialog')[0]?.[1]).toMatchObject({ defaultPath: 'a copy.sidejar' });
+    played.savedAs = '/elsewhere/b.sidejar';
+    press('Save a copy…');
+    const line = lines.get('/a.sidejar');
+    await vi.waitFor(() => expect(line?.asked).toHaveLength(1));
+    line?.settle('menu:save-copy', { ok: false, error: { code: 'refused', message: 'There is one already.' } });
+    await vi.waitFor(() => expect(callsOf('messageBox')).toHaveLength(1));
+    expect(callsOf('messageBox')[0]?.[1]).toMatchObject({ type: 'error', detail: 'There is one already.' });
+    expect(line?.asked).toMatchObject([{ name: 'store:backup', input: { to: '/elsewhere/b.sidejar' } }]);
+  });
+
   test('shows the front kitchen’s file in its folder', () => {
     const { kitchens } = house();
     kitchens.open('/a.sidejar');
-    setMenu(kitchens, false, 'win32');
+    setMenu(kitchens, surroundings('win32'));
     press('Show kitchen in its folder');
     expect(callsOf('showItem')).toEqual([['/a.sidejar']]);
   });

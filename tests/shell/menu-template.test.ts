@@ -10,9 +10,11 @@ function menuOf(platform: NodeJS.Platform, isDevelopment = false) {
   const acts = {
     tell: (act: string) => void told.push(act),
     openKitchen: () => void told.push('open'),
+    openRecent: (store: string) => void told.push(store),
+    saveCopy: () => void told.push('copy'),
     showKitchenFile: () => void told.push('show'),
   };
-  const menus = menuTemplate({ platform, isDevelopment, acts });
+  const menus = menuTemplate({ platform, isDevelopment, recent: ['/a.sidejar'], acts });
   const items = (menu: MenuItemConstructorOptions | undefined) =>
     Array.isArray(menu?.submenu) ? (menu.submenu as MenuItemConstructorOptions[]) : [];
   const all = menus.flatMap(items);
@@ -93,7 +95,9 @@ describe('menuTemplate', () => {
   test('File opens and shows the kitchen', () => {
     const { told, press } = menuOf('linux');
     press('Open kitchen…');
+    press('Save a copy…');
     press('Show kitchen in its folder');
-    expect(told).toEqual(['open', 'show']);
+    press('Find in the kitchen…');
+    expect(told).toEqual(['open', 'copy', 'show', 'find']);
   });
 });

@@ -11,6 +11,7 @@ export const played = {
   /** Which button the user presses in the next dialogs. */
   button: 0,
   chosenFiles: [] as string[],
+  savedAs: '',
   isFirst: true,
   isPackaged: false,
   paths: new Map<string, string>(),
@@ -89,6 +90,9 @@ export class BrowserWindow extends EventEmitter {
     note('focus', this);
     this.emit('focus');
   }
+  setProgressBar(share: number): void {
+    note('progress', share);
+  }
   reload(): void {
     note('reload', this);
   }
@@ -121,6 +125,7 @@ export const app = Object.assign(new EventEmitter(), {
   enableSandbox: () => note('enableSandbox'),
   exit: (code: number) => note('exit', code),
   quit: () => note('quit'),
+  addRecentDocument: (file: string) => note('recent', file),
   requestSingleInstanceLock: (handover: unknown) => {
     note('lock', handover);
     return played.isFirst;
@@ -170,6 +175,10 @@ export const dialog = {
     note('messageBox', ...words);
     return { response: played.button };
   },
+  showSaveDialog: async (...words: unknown[]) => {
+    note('saveDialog', ...words);
+    return { canceled: played.savedAs === '', filePath: played.savedAs };
+  },
   showErrorBox: (...words: unknown[]) => note('errorBox', ...words),
   showOpenDialog: async (...words: unknown[]) => {
     note('openDialog', ...words);
@@ -197,6 +206,7 @@ export function forget(): void {
   played.calls.length = 0;
   played.button = 0;
   played.chosenFiles = [];
+  played.savedAs = '';
   played.isFirst = true;
   played.isPackaged = false;
   played.loadFails = false;
