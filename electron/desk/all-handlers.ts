@@ -16,6 +16,7 @@ import { panelSightComputers } from './panel-sight.ts';
 import { peopleAndPantryHandlers } from './people-and-pantry.ts';
 import { placeFindingHandlers } from './place-findings.ts';
 import { profileHandlers } from './profiles.ts';
+import { readingsImportHandlers } from './readings-import.ts';
 import { recipeHandlers } from './recipes.ts';
 import { scoreHandlers } from './scores.ts';
 import { sheetHandlers } from './sheets.ts';
@@ -43,6 +44,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...recipeHandlers,
   ...carryingHandlers,
   ...findHandlers,
+  ...readingsImportHandlers,
 };
 
 /** And every request that only computes. */

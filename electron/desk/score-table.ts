@@ -1,4 +1,4 @@
-import Papa from 'papaparse';
+import { pastedTable } from './pasted-table.ts';
 
 /** A refused cell or row of a pasted table; `row` counts as a spreadsheet does, the header being row 1. */
 export interface RefusedRow {
@@ -55,20 +55,12 @@ function columnMeanings(header: readonly string[], mapping: Readonly<Record<stri
   return meanings.map((meaning) => (fields.includes(plain(meaning) as Field) ? plain(meaning) : meaning));
 }
 
-function cellsOf(table: string): { header: string[]; rows: string[][]; unclosed: number[] } {
-  const text = table.startsWith('\ufeff') ? table.slice(1) : table;
-  const parsed = Papa.parse<string[]>(text, { delimitersToGuess: [',', '\t', ';', '|'], skipEmptyLines: false });
-  const [header = [], ...rows] = parsed.data;
-  const unclosed = parsed.errors.filter(({ type }) => type === 'Quotes').map(({ row = 0 }) => row + 1);
-  return { header, rows, unclosed: [...new Set(unclosed)] };
-}
-
 /** What each column of a table is taken for, and how many rows hold anything. */
 export function scoreTableColumns(
   table: string,
   mapping: Readonly<Record<string, string>> = {},
 ): { columns: { head: string; meaning: string }[]; rows: number } {
-  const { header, rows } = cellsOf(table);
+  const { header, rows } = pastedTable(table);
   const meanings = columnMeanings(header, mapping);
   return {
     columns: header.map((head, position) => ({ head: head.trim(), meaning: meanings[position] ?? '' })),
@@ -84,12 +76,12 @@ export interface ReadTable {
 }
 
 /**
- * Reads a table of scores: CSV, TSV or semicolons, long (taster, sample, attribute, score) or wide (one column an attribute).
+ * Reads a table of scores: CSV, TSV, semicolons or JSON records, long (taster, sample, attribute, score) or wide (one column an attribute).
  *
  * An empty cell of a wide table is a missed sample and no score; an empty score in a long table is refused by its row.
  */
 export function readScoreTable(table: string, mapping: Readonly<Record<string, string>> = {}): ReadTable {
-  const { header, rows, unclosed } = cellsOf(table);
+  const { header, rows, unclosed } = pastedTable(table);
   const meanings = columnMeanings(header, mapping);
   const place = (field: Field) => meanings.indexOf(field);
   const missing = (['taster', 'sample'] as const).filter((field) => place(field) < 0);

@@ -11,6 +11,7 @@ import { PantryPage } from '#renderer/pages/pantry/pantry-page.tsx';
 import { PlanAgainPage } from '#renderer/pages/plan/plan-again-page.tsx';
 import { PlanPage } from '#renderer/pages/plan/plan-page.tsx';
 import { PromotePage } from '#renderer/pages/promote/promote-page.tsx';
+import { ReadingsImportPage } from '#renderer/pages/readings-import/readings-import-page.tsx';
 import { SipsPage } from '#renderer/pages/sips/sips-page.tsx';
 import { BuildPage } from '#renderer/pages/taste/build-page.tsx';
 import { TastePage } from '#renderer/pages/taste/taste-page.tsx';
@@ -36,6 +37,7 @@ export function Routes() {
       <Route path="/trials/new" component={PlanPage} />
       <Route path="/trials/:id">{({ id }) => <TrialPage id={id} />}</Route>
       <Route path="/trials/:id/again">{({ id }) => <PlanAgainPage id={id} />}</Route>
+      <Route path="/trials/:id/readings">{({ id }) => <ReadingsImportPage id={id} />}</Route>
       <Route path="/trials/:id/taste">{({ id }) => <TastePage id={id} />}</Route>
       <Route path="/trials/:id/taste/new">{({ id }) => <BuildPage id={id} />}</Route>
       <Route path="/trials/:id/taste/alone">{({ id }) => <BuildPage id={id} isAlone />}</Route>

@@ -13,6 +13,7 @@ import { panelSightRequests } from './panel-sight.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
 import { placeFindingRequests } from './place-findings.ts';
 import { profileRequests } from './profiles.ts';
+import { readingsTableRequests } from './readings-table.ts';
 import { recipeRequests } from './recipes.ts';
 import { storeRequests } from './store.ts';
 import { tastingRequests } from './tastings.ts';
@@ -38,6 +39,7 @@ export const allRequests = {
   ...recipeRequests,
   ...carryingRequests,
   ...findRequests,
+  ...readingsTableRequests,
 } as const;
 
 export type RequestName = keyof typeof allRequests;

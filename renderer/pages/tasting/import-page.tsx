@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
+import { fileFaultWords, readTextFile } from '#renderer/format/read-text-file.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
@@ -54,13 +55,11 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
 
   async function readFile(file: File | undefined) {
     if (file === undefined) return;
-    try {
-      setMapping({});
-      setTable(await file.text());
-      setFileFault(undefined);
-    } catch {
-      setFileFault(importWords.cantRead);
-    }
+    const read = await readTextFile(file);
+    setFileFault(read.kind === 'fault' ? fileFaultWords[read.why] : undefined);
+    if (read.kind !== 'text') return;
+    setMapping({});
+    setTable(read.text);
   }
 
   const columnChoice =
@@ -97,7 +96,7 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
             <input
               {...wiring}
               type="file"
-              accept=".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain"
+              accept=".csv,.tsv,.txt,.json,application/json,text/csv,text/tab-separated-values,text/plain"
               onChange={({ target }) => void readFile(target.files?.[0])}
             />
           )}

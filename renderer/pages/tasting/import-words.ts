@@ -60,5 +60,4 @@ export const importWords = {
   none: 'Nothing in this table can be taken as it is.',
   taken: (count: number) => (count === 1 ? 'One score is kept.' : `${count.toLocaleString('en')} scores are kept.`),
   closed: 'This tasting is closed; no score can be added.',
-  cantRead: 'This file could not be read.',
 } as const;

@@ -18,6 +18,11 @@ function apartTitle(factor: Factor): string {
   return factor === 'state' ? 'Is frozen really different from fresh?' : 'Do two of these jars really taste different?';
 }
 
+const readingsWords = {
+  title: 'Readings from a table',
+  facts: 'Paste from a spreadsheet, or take a file: each row that can’t be taken says why.',
+} as const;
+
 const giveWords = {
   title: 'Give it to another kitchen',
   facts: 'One file with its jars, readings, tastings and scores. Another kitchen takes it in on its Data page.',
@@ -54,6 +59,7 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
       <RowList label="More for this trial">
         <Row title={wantedWords.title} to={`/trials/${trial}/wishes`} facts={<span>{wantedWords.facts}</span>} />
         <Row title={apartTitle(factor)} to={`/trials/${trial}/telling-apart`} facts={<span>{apartFacts}</span>} />
+        <Row title={readingsWords.title} to={`/trials/${trial}/readings`} facts={<span>{readingsWords.facts}</span>} />
         <Row
           title={giveWords.title}
           facts={<span>{giveWords.facts}</span>}

@@ -1,0 +1,176 @@
+import { useEffect, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useLongRequest } from '#renderer/app/use-long-request.ts';
+import { fileFaultWords, readTextFile } from '#renderer/format/read-text-file.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Button } from '#renderer/parts/button/button.tsx';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Field } from '#renderer/parts/field/field.tsx';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
+import type { AskedOf, ValueOf } from '#shared/contract/all-requests.ts';
+import { readingColumns } from '#shared/contract/readings-table.ts';
+import { meaningWords, words } from './words.ts';
+import './readings-import.css';
+
+type Mapping = NonNullable<AskedOf<'readings:import'>['mapping']>;
+type Told = ValueOf<'readings:import'>;
+
+function useSettled(value: string): string {
+  const [settled, setSettled] = useState(value);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(value), 200);
+    return () => clearTimeout(timer);
+  }, [value]);
+  return settled;
+}
+
+function Columns(props: { readonly told: Told; readonly onChange: (head: string, meaning: string) => void }) {
+  const { told, onChange } = props;
+  return (
+    <details open={told.accepted === 0}>
+      <summary>{words.columns}</summary>
+      <div className="readings-columns">
+        {told.columns.map(({ head, meaning }, place) => (
+          <Field key={`${head} ${String(place)}`} label={head === '' ? `${words.column} ${place + 1}` : head}>
+            {(wiring) => (
+              <select {...wiring} value={meaning} onChange={({ target }) => onChange(head, target.value)}>
+                {['', ...readingColumns].map((each) => (
+                  <option key={each} value={each}>
+                    {meaningWords[each]}
+                  </option>
+                ))}
+              </select>
+            )}
+          </Field>
+        ))}
+      </div>
+    </details>
+  );
+}
+
+function Refused({ told }: { readonly told: Told }) {
+  const all = told.refused.length + told.refusedMore;
+  if (all === 0) return null;
+  return (
+    <>
+      <p className="field-fault" role="alert">
+        {words.bad(all)}
+      </p>
+      <DataTable
+        caption={words.bad(all)}
+        rows={told.refused.slice(0, 200).map((one, place) => ({ ...one, place }))}
+        rowKey={({ place }) => String(place)}
+        columns={[
+          { head: words.row, cell: ({ row }) => row },
+          { head: words.column, cell: ({ column }) => column ?? '' },
+          { head: words.why, cell: ({ message }) => message },
+        ]}
+      />
+      {all > 200 ? <p className="soft small">{words.more(all - 200)}</p> : null}
+    </>
+  );
+}
+
+function ImportForm({ trial }: { readonly trial: string }) {
+  const [table, setTable] = useState('');
+  const [mapping, setMapping] = useState<Mapping>({});
+  const [fault, setFault] = useState<string | undefined>(undefined);
+  const [, go] = useLocation();
+  const { say } = useToasts();
+  const settled = useSettled(table);
+  const isGiven = settled.trim() !== '';
+  const preview = useAnswer(
+    'readings:import',
+    { trial, table: settled, mapping, preview: true },
+    { enabled: isGiven, keepLast: true },
+  );
+  const take = useLongRequest('readings:import');
+  const isCurrent = settled === table && !preview.isPlaceholderData;
+
+  async function readFile(file: File | undefined) {
+    if (file === undefined) return;
+    const read = await readTextFile(file);
+    setFault(read.kind === 'fault' ? fileFaultWords[read.why] : undefined);
+    if (read.kind === 'text') {
+      setMapping({});
+      setTable(read.text);
+    }
+  }
+
+  async function keep() {
+    const kept = await take.run({ trial, table, mapping });
+    if (kept === null) return;
+    say({ kind: 'done', words: words.taken(kept.accepted) });
+    go(`/trials/${trial}`);
+  }
+
+  return (
+    <div className="section import-form">
+      <Field label={words.paste} hint={words.pasteHint}>
+        {(wiring) => (
+          <textarea
+            {...wiring}
+            rows={8}
+            spellCheck={false}
+            placeholder={words.example}
+            value={table}
+            onChange={({ target }) => setTable(target.value)}
+          />
+        )}
+      </Field>
+      <Field label={words.file} fault={fault}>
+        {(wiring) => (
+          <input
+            {...wiring}
+            type="file"
+            accept=".csv,.tsv,.txt,.json,text/csv,text/tab-separated-values,text/plain,application/json"
+            onChange={({ target }) => void readFile(target.files?.[0])}
+          />
+        )}
+      </Field>
+      {isGiven ? (
+        <Answer of={preview}>
+          {(told) => (
+            <section className="section">
+              <h2>{words.preview}</h2>
+              <Columns
+                told={told}
+                onChange={(head, meaning) => setMapping((all) => ({ ...all, [head]: meaning as Mapping[string] }))}
+              />
+              <p role="status">
+                <strong>{told.accepted === 0 ? words.none : words.good(told.accepted)}</strong>
+              </p>
+              <Refused told={told} />
+              <UnderWay of={take} doing={words.taking} />
+              {told.accepted === 0 ? null : (
+                <div className="button-row">
+                  <Button weight="main" disabled={!isCurrent || take.isUnderWay} onClick={() => void keep()}>
+                    {words.take(told.accepted)}
+                  </Button>
+                </div>
+              )}
+            </section>
+          )}
+        </Answer>
+      ) : null}
+    </div>
+  );
+}
+
+/** Readings of a trial's jars from a table: looked at first, taken only when told. */
+export function ReadingsImportPage({ id }: { readonly id: string }) {
+  const trial = useAnswer('trials:open', { trial: id });
+  return (
+    <Answer of={trial}>
+      {({ question }) => (
+        <>
+          <PageHead above={<Link href={`/trials/${id}`}>{question}</Link>} title={words.title} lead={words.lead} />
+          <ImportForm trial={id} />
+        </>
+      )}
+    </Answer>
+  );
+}

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { temporaryDesk } from '#tests/store/temporary-kitchen.ts';
+import { preparedTrial } from './example-trial.ts';
+
+describe('readings:import', () => {
+  it('takes CSV, TSV, semicolons with decimal commas, and JSON, by label and hours or moment', async () => {
+    const test = await temporaryDesk();
+    const { trial, jars } = await preparedTrial(test);
+    const [a = '', b = ''] = jars.map(({ label }) => label);
+    const tables = [
+      `jar,hours,brix,ph\n${a},24,6.2,3.5\n${b},24,,3.6\n`,
+      `\uFEFFJar\tWhen\tTemp\n${a}\t2026-05-02T09:30:00Z\t22\n`,
+      `Label;h;°Bx;note\n${b.toLowerCase()};48;4,5;"still; sweet"\n`,
+      JSON.stringify([{ jar: a, hours: 60, sg: 1.012, acidity: 3.1, acid: 'lactic' }]),
+    ];
+    for (const [place, table] of tables.entries()) {
+      const { accepted, refused } = await test.ask('readings:import', { trial, table });
+      expect([accepted, refused]).toEqual([place === 0 ? 2 : 1, []]);
+    }
+    const jar = (await test.ask('jars:open', { jar: jars[0]?.id ?? '' })).readings;
+    expect(
+      jar.map(({ takenAt, brix, sg, temperature_C, acidityAs }) => [takenAt, brix, sg, temperature_C, acidityAs]),
+    ).toEqual([
+      ['2026-05-02T08:00:00.000Z', 6.2, null, null, null],
+      ['2026-05-02T09:30:00.000Z', null, null, 22, null],
+      ['2026-05-03T20:00:00.000Z', null, 1.012, null, 'lactic'],
+    ]);
+    const other = (await test.ask('jars:open', { jar: jars[1]?.id ?? '' })).readings;
+    expect(other.map(({ brix, note }) => [brix, note])).toEqual([
+      [null, null],
+      [4.5, 'still; sweet'],
+    ]);
+    await test.ask('undo:last', {});
+    expect((await test.ask('jars:open', { jar: jars[0]?.id ?? '' })).readings).toHaveLength(2);
+  });
+
+  it('names each row that it can’t take with its column and why, and keeps the good ones; a preview keeps nothing', async () => {
+    const test = await temporaryDesk();
+    const { trial, jars } = await preparedTrial(test);
+    const a = jars[0]?.label ?? '';
+    const table = [
+      'jar,hours,at,brix,ph,acidity,acid',
+      `${a},1,,5,,,`,
+      `Z,1,,5,,,`,
+      `${a},,,5,,,`,
+      `${a},x,,5,,,`,
+      `${a},,yesterday,5,,,`,
+      `${a},,2020-01-01 10:00,5,,,`,
+      `${a},1,,much,,,`,
+      `${a},1,,200,,,`,
+      `${a},1,,,15,,`,
+      `${a},1,,,,3,`,
+      `${a},1,,,,,`,
+      `,,,,,,`,
+    ].join('\n');
+    const told = await test.ask('readings:import', { trial, table, preview: true });
+    expect(told.accepted).toBe(1);
+    expect(told.refused.map(({ row, column, code }) => [row, column, code])).toEqual([
+      [3, 'jar', 'unknown-jar'],
+      [4, 'at', 'no-moment'],
+      [5, 'hours', 'not-a-number'],
+      [6, 'at', 'not-a-moment'],
+      [7, 'at', 'before-start'],
+      [8, 'brix', 'not-a-number'],
+      [9, 'brix', 'out-of-range'],
+      [10, 'ph', 'out-of-range'],
+      [11, 'acid', 'no-acid'],
+      [12, undefined, 'no-figure'],
+    ]);
+    const stored = () => test.kitchen.read.all('SELECT id FROM readings');
+    expect(stored()).toEqual([]);
+    await test.ask('readings:import', { trial, table });
+    expect(stored()).toHaveLength(1);
+  });
+
+  it('goes by a mapping, and refuses what is no table of readings', async () => {
+    const test = await temporaryDesk();
+    const { trial, jars } = await preparedTrial(test);
+    const a = jars[0]?.label ?? '';
+    const mapped = await test.ask('readings:import', {
+      trial,
+      table: `Glas,Std,Zucker,brix\n${a},3,7,99\n`,
+      mapping: { Glas: 'jar', Std: 'hours', Zucker: 'brix', brix: '' },
+    });
+    expect(mapped).toMatchObject({ accepted: 1, refused: [] });
+    for (const table of ['what is this', '%PDF-1.7', '[1, 2]', '{"jar": 1}', 'jar,jar\na,b']) {
+      const { accepted, refused } = await test.ask('readings:import', { trial, table });
+      expect([accepted, refused[0]?.row]).toEqual([0, 1]);
+    }
+    expect(await test.fail('readings:import', { trial: crypto.randomUUID(), table: 'x' })).toMatchObject({
+      code: 'not-found',
+    });
+  });
+});
