@@ -7,6 +7,7 @@ import { KeysHelp } from '#renderer/parts/keys-help/keys-help.tsx';
 import { keysWords } from '#renderer/parts/keys-help/keys-words.ts';
 import { SampleMark, Tape } from '#renderer/parts/tape/tape.tsx';
 import type { Bridge } from '#shared/carriage.ts';
+import { DropTarget } from './drop-target.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
 import { Navigation } from './navigation.tsx';
 import { UndoButtons } from './undo-buttons.tsx';
@@ -89,6 +90,7 @@ export function Frame({ bridge, children }: FrameProps) {
       <main ref={main} className="frame-main" tabIndex={-1}>
         <ErrorBoundary key={place}>{children}</ErrorBoundary>
       </main>
+      <DropTarget />
       <Finder isOpen={over === 'finder'} onOpen={openFinder} onClose={close} />
       <KeysHelp isOpen={over === 'keys'} onOpen={openKeys} onClose={close} />
     </div>

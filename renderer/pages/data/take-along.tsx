@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { useHandedFile } from '#renderer/app/use-handed-file.ts';
 import { useLongRequest } from '#renderer/app/use-long-request.ts';
 import { counted } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
@@ -75,6 +76,8 @@ export function TakeInFile() {
       setFault(carryWords.cantRead);
     }
   }
+
+  useHandedFile((file) => void read(file));
 
   const found = look.value;
   return (

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useHandedFile } from '#renderer/app/use-handed-file.ts';
 import { useLongRequest } from '#renderer/app/use-long-request.ts';
 import { fileFaultWords, readTextFile } from '#renderer/format/read-text-file.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
@@ -99,6 +100,8 @@ function ImportForm({ trial }: { readonly trial: string }) {
       setTable(read.text);
     }
   }
+
+  useHandedFile((file) => void readFile(file));
 
   async function keep() {
     const kept = await take.run({ trial, table, mapping });

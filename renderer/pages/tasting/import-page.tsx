@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useHandedFile } from '#renderer/app/use-handed-file.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { fileFaultWords, readTextFile } from '#renderer/format/read-text-file.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
@@ -61,6 +62,8 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
     setMapping({});
     setTable(read.text);
   }
+
+  useHandedFile((file) => void readFile(file));
 
   const columnChoice =
     columns.data === undefined ? null : (
