@@ -32,7 +32,7 @@ const recent = recentKitchens(join(app.getPath('userData'), 'recent.json'));
 const memory = windowMemory(join(app.getPath('userData'), 'window.json'));
 const kitchens = kitchensOf({
   carrier: carryDesk(ipcMain),
-  openLine: (store) => openDeskLine({ worker: files.worker, store }),
+  openLine: (store) => openDeskLine({ worker: files.worker, store, onTended() {} }),
   openWindow: (others) => openKitchenWindow({ preload: files.preload, memory, isDevelopment, others }),
   load: loadPage,
   opened({ store }) {

@@ -46,7 +46,13 @@ function openWindow(browser: string, loopback: Loopback): ChildProcess {
 }
 
 async function serve(words: StartWords, store: string, browser: string | null): Promise<void> {
-  const line = openDeskLine({ worker: pathToFileURL(join(dist, 'desk-worker.js')), store });
+  const line = openDeskLine({
+    worker: pathToFileURL(join(dist, 'desk-worker.js')),
+    store,
+    onTended(envelope) {
+      if (!envelope.ok) say(`The daily backup was not made: ${envelope.error.message}`);
+    },
+  });
   const opening = line.ask({ ask: 'start', name: 'kitchen:open', input: {} });
   let window: ChildProcess | null = null;
   const loopback = await startLoopback({

@@ -1,6 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { Failure } from '#shared/failure.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
+import { sqliteFailure } from '#store/sqlite-failure.ts';
 import { deskOf } from './desk.ts';
 import type { FromDesk, ToDesk } from './worker-messages.ts';
 
@@ -14,9 +15,20 @@ function post(message: FromDesk): void {
   port?.postMessage(message);
 }
 
+/** How often a look is taken whether another program or window wrote: it costs a few microseconds. */
+const looksEvery_ms = 400;
+
 const desk = deskOf(async (writes) => {
   const kitchen = await openKitchen(store, { mayMake: writes || makes === 'any' });
   kitchen.onChange(({ step, tables }) => post({ kind: 'changed', step, tables }));
+  setInterval(() => {
+    try {
+      if (kitchen.db.open) kitchen.lookForOthers();
+    } catch (error) {
+      // A disk that does not answer is told by the next request, which somebody waits for.
+      if (!(sqliteFailure(error) instanceof Failure)) throw error;
+    }
+  }, looksEvery_ms).unref();
   return kitchen;
 });
 

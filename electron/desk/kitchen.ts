@@ -10,11 +10,23 @@ function kitchenRow(kitchen: Kitchen): Row<'kitchens'> {
   return row;
 }
 
-function countOf(kitchen: Kitchen, table: TableName, only = ''): number {
-  return kitchen.read.one<{ n: number }>(`SELECT count(*) AS n FROM ${table} ${only}`)?.n ?? 0;
-}
+const filled = tableNames.filter((table) => table !== 'kitchens' && table !== 'erasures');
 
-const filled = tableNames.filter((table) => table !== 'kitchens');
+/** How many rows each table has, and how many of them are the sample's. */
+function countsOf(kitchen: Kitchen): Map<TableName, { total: number; of_sample: number }> {
+  const kept = kitchen.read.all<{ table_name: string; total: number; of_sample: number }>('SELECT * FROM row_counts');
+  const byTable = new Map(kept.map((row) => [row.table_name, row]));
+  return new Map(
+    filled.map((table) => {
+      const counted =
+        byTable.get(table) ??
+        kitchen.read.one<{ total: number; of_sample: number }>(
+          `SELECT count(*) AS total, coalesce(sum(is_sample), 0) AS of_sample FROM ${table}`,
+        );
+      return [table, { total: counted?.total ?? 0, of_sample: counted?.of_sample ?? 0 }];
+    }),
+  );
+}
 
 function sampleRows(kitchen: Kitchen): { table: TableName; id: string }[] {
   return filled.flatMap((table) =>
@@ -26,29 +38,34 @@ export const kitchenHandlers: Handlers<'kitchen:open' | 'kitchen:change' | 'kitc
   {
     'kitchen:open'(kitchen) {
       const row = kitchenRow(kitchen);
+      const counts = countsOf(kitchen);
       return {
         name: row.name,
         measures: row.measures as 'metric' | 'us',
         currency: row.currency,
         file: kitchen.file,
         readOnly: kitchen.readOnly,
-        sampleRows: filled.reduce((sum, table) => sum + countOf(kitchen, table, 'WHERE is_sample = 1'), 0),
-        counts: Object.fromEntries(filled.map((table) => [table, countOf(kitchen, table)])),
+        sampleRows: [...counts.values()].reduce((sum, { of_sample }) => sum + of_sample, 0),
+        counts: Object.fromEntries([...counts].map(([table, { total }]) => [table, total])),
       };
     },
     'kitchen:change'(kitchen, input) {
-      const before = kitchenRow(kitchen);
-      const name = input.name ?? before.name;
-      const measures = input.measures ?? (before.measures as 'metric' | 'us');
-      const currency = input.currency === undefined ? before.currency : input.currency;
-      kitchen.write(
-        { request: 'kitchen:change', summary: `Change the kitchen’s name, measures or currency` },
-        (writer) => writer.update('kitchens', before.id, { name, measures, currency }),
+      const { id } = kitchenRow(kitchen);
+      const { name, measures, currency } = input;
+      // Only what was given: the rest may have been changed in another window meanwhile.
+      const values = {
+        ...(name === undefined ? {} : { name }),
+        ...(measures === undefined ? {} : { measures }),
+        ...(currency === undefined ? {} : { currency }),
+      };
+      const summary = 'Change the kitchen’s name, measures or currency';
+      const row = kitchen.write({ request: 'kitchen:change', summary }, (writer) =>
+        writer.update('kitchens', id, values),
       );
-      return { name, measures, currency };
+      return { name: row.name, measures: row.measures as 'metric' | 'us', currency: row.currency };
     },
     'kitchen:sample'(kitchen, _input, watch) {
-      if (filled.some((table) => countOf(kitchen, table) > 0)) {
+      if ([...countsOf(kitchen).values()].some(({ total }) => total > 0)) {
         throw new Failure(
           'refused',
           'The sample kitchen fills an empty kitchen only; this one holds something already.',

@@ -119,21 +119,23 @@ export const peopleAndPantryHandlers: Handlers<
     if (typeof input.price_per_kg === 'number' && typeof input.price_per_L === 'number') {
       throw new Failure('invalid-input', 'Give one price: per kilogram or per litre.', ['price_per_L']);
     }
-    const before = kitchen.read.one<Row<'stocks'>>('SELECT * FROM stocks WHERE name = ?', name);
-    const isPriced = input.price_per_kg !== undefined || input.price_per_L !== undefined;
-    const prices = isPriced
-      ? { price_per_kg: input.price_per_kg ?? null, price_per_L: input.price_per_L ?? null }
-      : { price_per_kg: before?.price_per_kg ?? null, price_per_L: before?.price_per_L ?? null };
-    // A new count settles what had been used beyond the old one.
-    const counted =
-      input.onHand_g === undefined
-        ? { on_hand_g: before?.on_hand_g ?? null, short_g: before?.short_g ?? null }
-        : { on_hand_g: input.onHand_g, short_g: null };
-    const values = { name, ...counted, ...prices };
-    kitchen.write({ request: 'pantry:stock', summary: `Note what is on hand of ${name}` }, (writer) =>
-      before === undefined ? writer.insert('stocks', values) : writer.update('stocks', before.id, values),
-    );
-    return { name, onHand_g: counted.on_hand_g, ...prices };
+    return kitchen.write({ request: 'pantry:stock', summary: `Note what is on hand of ${name}` }, (writer) => {
+      // Read inside the transaction: another window may have noted the other of the two.
+      const before = writer.one<Row<'stocks'>>('SELECT * FROM stocks WHERE name = ?', name);
+      const isPriced = input.price_per_kg !== undefined || input.price_per_L !== undefined;
+      const prices = isPriced
+        ? { price_per_kg: input.price_per_kg ?? null, price_per_L: input.price_per_L ?? null }
+        : { price_per_kg: before?.price_per_kg ?? null, price_per_L: before?.price_per_L ?? null };
+      // A new count settles what had been used beyond the old one.
+      const counted =
+        input.onHand_g === undefined
+          ? { on_hand_g: before?.on_hand_g ?? null, short_g: before?.short_g ?? null }
+          : { on_hand_g: input.onHand_g, short_g: null };
+      const values = { name, ...counted, ...prices };
+      if (before === undefined) writer.insert('stocks', values);
+      else writer.update('stocks', before.id, values);
+      return { name, onHand_g: counted.on_hand_g, ...prices };
+    });
   },
   'pantry:remove'(kitchen, { ingredient }) {
     const row = found(kitchen.read.row('ingredients', ingredient), 'ingredient', 'ingredient');

@@ -1,16 +1,42 @@
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { Failure } from '#shared/failure.ts';
 import { backupKitchen } from '#store/backup-kitchen.ts';
+import { backupFolder } from '#store/backup-names.ts';
 import { binEntries, restoreFromBin } from '#store/bin.ts';
 import { checkStore } from '#store/check-store.ts';
 import { findDraft, keepDraft } from '#store/drafts.ts';
+import { eraseFromBin } from '#store/empty-bin.ts';
+import { eraseTaster } from '#store/erase-taster.ts';
+import { listBackups, strayCopies } from '#store/list-backups.ts';
+import { rescueKitchen } from '#store/rescue-kitchen.ts';
+import { restoreBackup } from '#store/restore-backup.ts';
+import { rowHistory } from '#store/row-history.ts';
+import { type TableName, tableNames } from '#store/tables.ts';
+import { isBackupDue, tendKitchen } from '#store/tend-kitchen.ts';
 import { travel, undoState } from '#store/undo.ts';
+import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+
+function tableNamed(name: string): TableName {
+  const table = tableNames.find((each) => each === name);
+  if (table === undefined) {
+    throw new Failure('invalid-input', `table must be one of: ${tableNames.join(', ')}.`, ['table']);
+  }
+  return table;
+}
 
 export const storeHandlers: Handlers<
   | 'drafts:open'
   | 'drafts:keep'
   | 'store:check'
   | 'store:backup'
+  | 'store:tend'
+  | 'store:rescue'
+  | 'backups:list'
+  | 'backups:restore'
+  | 'history:row'
+  | 'tasters:erase'
+  | 'bin:empty'
   | 'history:read'
   | 'undo:state'
   | 'undo:last'
@@ -31,6 +57,28 @@ export const storeHandlers: Handlers<
     return { ok: problems.length === 0, problems };
   },
   'store:backup': (kitchen, { to }) => backupKitchen(kitchen, to),
+  'store:tend': (kitchen) => tendKitchen(kitchen),
+  'store:rescue': (kitchen, { to }) => rescueKitchen(kitchen, to),
+  'backups:list': (kitchen) => ({
+    folder: backupFolder(kitchen.file),
+    due: isBackupDue(kitchen),
+    copies: strayCopies(kitchen.file),
+    backups: listBackups(kitchen.file).map(({ name, kind, at, bytes }) => ({
+      name,
+      kind,
+      at: at.toISOString(),
+      bytes,
+    })),
+  }),
+  'backups:restore': (kitchen, { name }) => restoreBackup(kitchen, name),
+  'history:row': (kitchen, { table, id, limit }) => ({
+    entries: rowHistory(kitchen.read, tableNamed(table), id, limit).map((entry) => ({ ...entry })),
+  }),
+  'tasters:erase'(kitchen, { taster }) {
+    const row = found(kitchen.read.row('tasters', taster), 'taster', 'taster');
+    const backups = listBackups(kitchen.file).length;
+    return { taster, ...eraseTaster(kitchen, row), backups };
+  },
   'history:read': (kitchen, { limit, before }) => ({
     steps: kitchen.read.all(
       `SELECT s.id AS step, s.at, s.request, s.summary, s.kind, count(c.id) AS rows
@@ -44,5 +92,6 @@ export const storeHandlers: Handlers<
   'undo:last': (kitchen) => travel(kitchen, 'undo'),
   'redo:last': (kitchen) => travel(kitchen, 'redo'),
   'bin:list': (kitchen) => ({ entries: binEntries(kitchen.read) }),
+  'bin:empty': (kitchen, { step }) => ({ rows: eraseFromBin(kitchen, step) }),
   'bin:restore': (kitchen, { step }) => restoreFromBin(kitchen, step),
 };

@@ -1,7 +1,7 @@
-import { Worker } from 'node:worker_threads';
-import type { FromDesk, ToDesk } from '#desk/worker-messages.ts';
 import type { AskMessage, DeskEvent } from '#shared/carriage.ts';
+import { allRequests, isRequestName } from '#shared/contract/all-requests.ts';
 import type { Envelope } from '#shared/failure.ts';
+import { type DeskThread, startDeskThread } from './desk-thread.ts';
 
 /** A line to the desk in its worker thread: what every host holds in its hand. */
 export interface DeskLine {
@@ -18,71 +18,73 @@ export interface DeskLineOptions {
   readonly store: string;
   /** A kitchen that is not there is made for any request, or only for one that writes (the default is any). */
   readonly makes?: 'any' | 'writes';
+  /** Where a person works for hours: the kitchen is tended after the first answer and then daily; told how that went. */
+  readonly onTended?: (envelope: Envelope<unknown>) => void;
 }
 
-const gone: Envelope<never> = {
-  ok: false,
-  error: {
-    code: 'internal',
-    message: 'The workbench’s desk has stopped. Close the program and start it again; what was saved is kept.',
-  },
-};
+const tendsAfter_ms = 2_000;
+const tendsEvery_ms = 24 * 3_600_000;
 
-/** Starts the desk in a worker thread with its kitchen; opening errors settle every request as that failure. */
-export function openDeskLine({ worker: file, store, makes = 'any' }: DeskLineOptions): DeskLine {
-  const worker = new Worker(file, { workerData: { store, makes } });
-  const waiting = new Map<string, { settle: (envelope: Envelope<unknown>) => void; stopFlag: Int32Array }>();
+/**
+ * Starts the desk in a worker thread with its kitchen; opening errors settle every request as that failure. A request that the
+ * contract marks `apart` gets a thread of its own for as long as it lasts, and holds nobody up.
+ */
+export function openDeskLine({ worker, store, makes = 'any', onTended }: DeskLineOptions): DeskLine {
   const listeners = new Set<(event: DeskEvent) => void>();
-  let isGone = false;
+  const onEvent = (event: DeskEvent): void => {
+    for (const listener of listeners) listener(event);
+  };
+  const start = (): DeskThread => startDeskThread({ worker, store, makes, onEvent });
+  const main = start();
+  const asides = new Set<DeskThread>();
+  const underWay = new Map<string, DeskThread>();
+  let isTending = false;
+  const timers: NodeJS.Timeout[] = [];
 
-  function post(message: ToDesk): void {
-    worker.postMessage(message);
+  async function apart(message: AskMessage): Promise<Envelope<unknown>> {
+    const thread = start();
+    asides.add(thread);
+    underWay.set(message.ask, thread);
+    const envelope = await thread.ask(message);
+    await thread.close();
+    asides.delete(thread);
+    return envelope;
   }
-  function endAll(): void {
-    isGone = true;
-    for (const { settle } of waiting.values()) settle(gone);
-    waiting.clear();
+
+  function tendFromNowOn(): void {
+    if (isTending || onTended === undefined) return;
+    isTending = true;
+    const tend = (): void => void apart({ ask: 'tend', name: 'store:tend', input: {} }).then(onTended);
+    timers.push(setTimeout(tend, tendsAfter_ms), setInterval(tend, tendsEvery_ms));
+    for (const timer of timers) timer.unref();
   }
-  worker.on('message', (message: FromDesk) => {
-    if (message.kind === 'settled') {
-      waiting.get(message.ask)?.settle(message.envelope);
-      waiting.delete(message.ask);
-    } else {
-      for (const listener of listeners) listener(message);
-    }
-  });
-  worker.on('error', endAll);
-  worker.on('exit', endAll);
 
   return {
-    ask({ ask, name, input }) {
-      if (isGone) return Promise.resolve(gone);
-      if (waiting.has(ask)) {
-        return Promise.resolve({
+    async ask(message) {
+      if (underWay.has(message.ask)) {
+        return {
           ok: false,
           error: { code: 'invalid-input', message: 'This request is under way already.', path: ['ask'] },
-        });
+        };
       }
-      // Shared memory, not a message: the desk may be deep in a computation when the stop comes.
-      const stopFlag = new Int32Array(new SharedArrayBuffer(4));
-      return new Promise((settle) => {
-        waiting.set(ask, { settle, stopFlag });
-        post({ kind: 'ask', ask, name, input, stopFlag });
-      });
+      const isApart = isRequestName(message.name) && allRequests[message.name].apart;
+      if (!isApart) underWay.set(message.ask, main);
+      const envelope = await (isApart ? apart(message) : main.ask(message));
+      underWay.delete(message.ask);
+      if (envelope.ok) tendFromNowOn();
+      return envelope;
     },
     stop(ask) {
-      const found = waiting.get(ask);
-      if (found !== undefined) Atomics.store(found.stopFlag, 0, 1);
+      underWay.get(ask)?.stop(ask);
     },
     listen(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
     async close() {
-      if (isGone) return;
-      const ended = new Promise<void>((resolve) => worker.once('exit', () => resolve()));
-      post({ kind: 'close' });
-      await ended;
+      for (const timer of timers) clearTimeout(timer);
+      await Promise.all([...asides].map((thread) => thread.end()));
+      await main.close();
     },
   };
 }

@@ -1,10 +1,21 @@
 import { createHash } from 'node:crypto';
-import { createReadStream, existsSync, mkdirSync, renameSync, rmSync, statSync } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import {
+  closeSync,
+  createReadStream,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  openSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
+import { dirname, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { Failure } from '#shared/failure.ts';
+import { assertWhole } from './assert-whole.ts';
+import { type BackupKind, backupPlace } from './backup-names.ts';
 import type { Kitchen } from './kitchen.ts';
-import { sqliteDriver } from './sqlite-driver.ts';
 import { sqliteFailure } from './sqlite-failure.ts';
 
 export interface Backup {
@@ -13,44 +24,45 @@ export interface Backup {
   readonly sha256: string;
 }
 
-function defaultPlace(kitchen: Kitchen): string {
-  const stamp = kitchen.now().toISOString().replace(/[:.]/g, '-');
-  const name = basename(kitchen.file).replace(/\.sidejar$/, '');
-  return join(dirname(kitchen.file), 'backups', `${name}-${stamp}.sidejar`);
+/** Has the disk keep a new name in its folder; where a folder can't be opened (Windows) the system does that itself. */
+function syncFolder(folder: string): void {
+  if (process.platform === 'win32') return;
+  const handle = openSync(folder, 'r');
+  try {
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
+  }
 }
 
-function assertWhole(copy: string): void {
-  const Database = sqliteDriver();
-  const check = new Database(copy);
-  try {
-    // A copy that stands alone needs no log beside it.
-    check.pragma('journal_mode = DELETE');
-    if (check.pragma('integrity_check', { simple: true }) !== 'ok') {
-      throw new Failure('store-damaged', 'The backup was made but is not whole; it was thrown away. Check the disk.');
-    }
-  } finally {
-    check.close();
-  }
+async function sha256Of(file: string): Promise<string> {
+  const hash = createHash('sha256');
+  await pipeline(createReadStream(file), hash);
+  return hash.digest('hex');
 }
 
 /**
  * Copies the kitchen while it is in use, opens the copy, and only then gives it its name.
  *
+ * The copy is taken in one piece, so that no writer beside it can make it begin anew: on a large kitchen that lasts, and belongs
+ * into a thread of its own.
+ *
  * @param to the new file; by default beside the kitchen in `backups/`
- * @throws Failure `refused` when there is a file of that name, `store-full`, `store-missing`
+ * @throws Failure `refused` when there is a file of that name, `store-full`, `store-missing`, `store-damaged`
  */
-export async function backupKitchen(kitchen: Kitchen, to?: string): Promise<Backup> {
-  const file = to === undefined ? defaultPlace(kitchen) : resolve(to);
+export async function backupKitchen(kitchen: Kitchen, to?: string, kind: BackupKind = 'made'): Promise<Backup> {
+  const file = to === undefined ? backupPlace(kitchen.file, kind, kitchen.now()) : resolve(to);
   if (existsSync(file))
     throw new Failure('refused', 'There is a file of this name already; a backup never overwrites.', ['to']);
-  const unfinished = `${file}.unfinished`;
+  const unfinished = `${file}.${process.pid}.unfinished`;
   try {
     mkdirSync(dirname(file), { recursive: true });
-    await kitchen.db.backup(unfinished);
-    assertWhole(unfinished);
+    await kitchen.db.backup(unfinished, { progress: () => 0x7fff_ffff });
+    assertWhole(unfinished, 'The backup was made but is not whole; it was thrown away. Check the file and the disk.');
     renameSync(unfinished, file);
+    syncFolder(dirname(file));
   } catch (error) {
-    if (existsSync(unfinished)) rmSync(unfinished);
+    for (const left of [unfinished, `${unfinished}-journal`]) rmSync(left, { force: true });
     const failure = sqliteFailure(error);
     if (failure instanceof Failure) throw failure;
     throw new Failure(
@@ -59,7 +71,5 @@ export async function backupKitchen(kitchen: Kitchen, to?: string): Promise<Back
       ['to'],
     );
   }
-  const hash = createHash('sha256');
-  await pipeline(createReadStream(file), hash);
-  return { file, bytes: statSync(file).size, sha256: hash.digest('hex') };
+  return { file, bytes: statSync(file).size, sha256: await sha256Of(file) };
 }

@@ -1,5 +1,6 @@
 import { Failure } from '#shared/failure.ts';
 import { nextRevision, type Step, type StoredChange } from './change-log.ts';
+import { completeRow } from './complete-row.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Reader } from './reader.ts';
 import type { Value } from './statements.ts';
@@ -15,7 +16,7 @@ export interface BinEntry {
 
 const removedAndGone = `
   SELECT step_id AS step, count(*) AS rows FROM changes AS c
-  WHERE after IS NULL AND id = (SELECT max(id) FROM changes WHERE table_name = c.table_name AND row_id = c.row_id)
+  WHERE after IS NULL AND commitment IS NULL AND id = (SELECT max(id) FROM changes WHERE table_name = c.table_name AND row_id = c.row_id)
   GROUP BY step_id`;
 
 /** What was removed and can be brought back, newest first. Undoing a making leaves nothing in the bin. */
@@ -27,7 +28,7 @@ export function binEntries(read: Reader): BinEntry[] {
 }
 
 /** Where an answer belongs to a sitting that was closed: what was seen can't be changed afterwards. */
-function closedOwner(read: Reader, table: TableName, row: Record<string, Value>): string | undefined {
+function closedOwner(read: Reader, table: TableName, row: Readonly<Record<string, Value>>): string | undefined {
   const id = String(row.tasting_id ?? row.discrimination_id ?? '');
   if (table === 'scores' || table === 'remarks') return read.row('tastings', id)?.closed_at ?? undefined;
   if (table === 'presentations') return read.row('discriminations', id)?.closed_at ?? undefined;
@@ -55,7 +56,7 @@ function assertBasesHold(read: Reader): void {
 export function restoreFromBin(kitchen: Kitchen, stepId: number): { rows: number } {
   const step = kitchen.read.one<Step>("SELECT * FROM steps WHERE id = ? AND kind <> 'undo'", stepId);
   const removed = kitchen.read.all<StoredChange>(
-    `SELECT * FROM changes AS c WHERE step_id = ? AND after IS NULL
+    `SELECT * FROM changes AS c WHERE step_id = ? AND after IS NULL AND commitment IS NULL
      AND id = (SELECT max(id) FROM changes WHERE table_name = c.table_name AND row_id = c.row_id) ORDER BY id DESC`,
     stepId,
   );
@@ -64,7 +65,7 @@ export function restoreFromBin(kitchen: Kitchen, stepId: number): { rows: number
   }
   return kitchen.write({ request: 'bin:restore', summary: `Bring back: ${step.summary}` }, (writer) => {
     for (const change of removed) {
-      const row = JSON.parse(change.before ?? '{}') as Record<string, Value>;
+      const row = completeRow(kitchen.db, change.table_name, change.before ?? '{}');
       if (closedOwner(writer, change.table_name, row) !== undefined) {
         throw new Failure(
           'refused',

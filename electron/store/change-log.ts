@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { createHash, randomBytes } from 'node:crypto';
 import type { Reader } from './reader.ts';
 import type { Statements, Value } from './statements.ts';
 import type { TableName } from './tables.ts';
@@ -23,7 +23,20 @@ export interface StoredChange {
   readonly after: string | null;
   readonly previous_hash: string;
   readonly hash: string;
+  /** Chance that keeps a forgotten row from being guessed by its hash; null once the row is forgotten. */
+  readonly salt: string | null;
+  /** The hash of salt and rows, kept in their place when they are forgotten; null while they stand. */
+  readonly commitment: string | null;
 }
+
+/** What stands in the log where a row was erased for good. */
+export const erasedText = '{"erased":true}';
+
+/** The request of the step that empties the bin of what is old. */
+export const emptying = 'bin:empty';
+
+/** Steps that the program takes by itself: nobody's act, so undo passes them by. */
+export const nobodysActs = `('kitchen:begin', '${emptying}')`;
 
 /** The request's name in the log's first step, which makes the kitchen. */
 export const beginning = 'kitchen:begin';
@@ -49,22 +62,27 @@ export function rowText(row: Readonly<Record<string, Value>>): string {
   return JSON.stringify(row, Object.keys(row).sort());
 }
 
-/**
- * Two texts of a row for comparing: a column that came after the older one was written is absent there and null here,
- * which is the same.
- */
-export function comparableRow(text: string | null, leaveOut?: string): string | null {
-  if (text === null) return null;
-  const row = JSON.parse(text) as Record<string, Value>;
-  return rowText(
-    Object.fromEntries(Object.entries(row).filter(([name, value]) => value !== null && name !== leaveOut)),
-  );
+export function newSalt(): string {
+  return randomBytes(16).toString('hex');
 }
 
-/** The hash of an entry covers its step, its row before and after, and the entry before it: no entry can be changed alone. */
+/** What an entry says of its row, as one hash. With the salt thrown away nobody can find the rows by trying. */
+export function commitmentOf(salt: string, before: string | null, after: string | null): string {
+  return createHash('sha256')
+    .update(JSON.stringify([salt, before, after]))
+    .digest('hex');
+}
+
+type Linked = Pick<StoredChange, 'id' | 'table_name' | 'row_id' | 'previous_hash'>;
+
+/**
+ * The hash of an entry covers its step, its row before and after, and the entry before it: no entry can be changed alone.
+ * The rows come in by their commitment, so that a row can be erased for good and the chain still holds.
+ */
 export function entryHash(
-  entry: Omit<StoredChange, 'hash'>,
+  entry: Linked,
   step: Pick<Step, 'id' | 'at' | 'request' | 'kind' | 'target'>,
+  commitment: string,
 ): string {
   return createHash('sha256')
     .update(
@@ -74,8 +92,7 @@ export function entryHash(
         [step.id, step.at, step.request, step.kind, step.target],
         entry.table_name,
         entry.row_id,
-        entry.before,
-        entry.after,
+        commitment,
       ]),
     )
     .digest('hex');
@@ -104,22 +121,15 @@ export function openStep(statement: Statements, read: Reader, step: NewStep): Ch
   let nextId = (last?.id ?? 0) + 1;
   let previous = last?.hash ?? firstHash;
   const insert = statement(
-    'INSERT INTO changes (id, step_id, table_name, row_id, before, after, previous_hash, hash) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+    'INSERT INTO changes (id, step_id, table_name, row_id, before, after, previous_hash, hash, salt) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)',
   );
   return {
     stepId,
     add(table, id, before, after) {
-      const entry = {
-        id: nextId,
-        step_id: stepId,
-        table_name: table,
-        row_id: id,
-        before,
-        after,
-        previous_hash: previous,
-      };
-      const hash = entryHash(entry, { ...step, id: stepId });
-      insert.run(nextId, stepId, table, id, before, after, previous, hash);
+      const salt = newSalt();
+      const entry = { id: nextId, table_name: table, row_id: id, previous_hash: previous };
+      const hash = entryHash(entry, { ...step, id: stepId }, commitmentOf(salt, before, after));
+      insert.run(nextId, stepId, table, id, before, after, previous, hash, salt);
       nextId += 1;
       previous = hash;
     },

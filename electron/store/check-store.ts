@@ -1,63 +1,89 @@
-import { comparableRow, entryHash, firstHash, rowText, type Step, type StoredChange } from './change-log.ts';
+import { commitmentOf, entryHash, firstHash, type Step, type StoredChange } from './change-log.ts';
+import { checkErasures } from './check-erasures.ts';
 import type { Kitchen } from './kitchen.ts';
-import type { Value } from './statements.ts';
-import { type Row, type TableName, tableNames } from './tables.ts';
+import { rowsAgainstLog } from './rows-against-log.ts';
+import { sqliteFailure } from './sqlite-failure.ts';
+import { tableNames } from './tables.ts';
 
-function chainProblems(kitchen: Kitchen): string[] {
-  const problems: string[] = [];
-  const steps = new Map(kitchen.read.all<Step>('SELECT * FROM steps').map((step) => [step.id, step]));
+type Entry = StoredChange & Omit<Step, 'id' | 'summary' | 'fixed_because'>;
+
+function integrityProblems({ db }: Kitchen): string[] {
+  const found = db.pragma('integrity_check') as { integrity_check: string }[];
+  return found
+    .filter(({ integrity_check: said }) => said !== 'ok')
+    .map((row) => `SQLite reports: ${row.integrity_check}`);
+}
+
+function orphanProblems({ db }: Kitchen): string[] {
+  const orphans = db.pragma('foreign_key_check') as { table: string; parent: string }[];
+  return orphans.map(({ table, parent }) => `A row of ${table} refers to a missing row of ${parent}.`);
+}
+
+function chainProblems({ db, read }: Kitchen): string[] {
+  const sealed = read.one<{ broken_at: number | null }>('SELECT broken_at FROM seals ORDER BY id LIMIT 1');
+  const problems =
+    sealed?.broken_at == null
+      ? []
+      : [`The change log was broken at entry ${sealed.broken_at} already before the kitchen was brought up to date.`];
   let previous = firstHash;
-  const entries = kitchen.db.prepare('SELECT * FROM changes ORDER BY id').iterate() as IterableIterator<StoredChange>;
-  for (const { hash, ...entry } of entries) {
-    const step = steps.get(entry.step_id);
-    if (step === undefined || entry.previous_hash !== previous || entryHash(entry, step) !== hash) {
-      problems.push(`The change log is broken at entry ${entry.id} (${entry.table_name}).`);
-      return problems;
-    }
-    previous = hash;
-  }
-  return problems;
-}
-
-/** Every row must read as the log last wrote it, and every row that the log last wrote must be there. */
-function rowProblems(kitchen: Kitchen, table: TableName): string[] {
-  const problems: string[] = [];
-  const latest = new Map<string, string | null>();
-  const written = kitchen.db
+  const entries = db
     .prepare(
-      `SELECT row_id, after FROM changes WHERE id IN (SELECT max(id) FROM changes WHERE table_name = ? GROUP BY row_id)`,
+      'SELECT s.at, s.request, s.kind, s.target, c.* FROM changes AS c LEFT JOIN steps AS s ON s.id = c.step_id ORDER BY c.id',
     )
-    .iterate(table) as IterableIterator<{ row_id: string; after: string | null }>;
-  for (const { row_id, after } of written) latest.set(row_id, after);
-  const rows = kitchen.db.prepare(`SELECT * FROM ${table}`).iterate() as IterableIterator<Row<TableName>>;
-  for (const row of rows) {
-    const expected = latest.get(row.id);
-    latest.delete(row.id);
-    if (
-      expected === undefined ||
-      comparableRow(expected) !== comparableRow(rowText(row as unknown as Record<string, Value>))
-    ) {
-      problems.push(`A row of ${table} (${row.id}) differs from what the change log wrote.`);
-    }
+    .iterate() as IterableIterator<Entry>;
+  for (const entry of entries) {
+    const commitment = entry.commitment ?? commitmentOf(entry.salt ?? '', entry.before, entry.after);
+    const holds =
+      entry.request !== null &&
+      entry.previous_hash === previous &&
+      entryHash(entry, { ...entry, id: entry.step_id }, commitment) === entry.hash;
+    if (!holds) return [...problems, `The change log is broken at entry ${entry.id} (${entry.table_name}).`];
+    previous = entry.hash;
   }
-  for (const [id, after] of latest) if (after !== null) problems.push(`A row of ${table} (${id}) is missing.`);
   return problems;
 }
 
-/** Looks through the whole kitchen: SQLite's own checks, the change log's chain, and each row against the log. */
-export function checkStore(kitchen: Kitchen, tick: (done: number, total: number) => void): string[] {
-  const total = tableNames.length + 2;
-  const problems: string[] = [];
-  const integrity = kitchen.db.pragma('integrity_check') as { integrity_check: string }[];
-  for (const { integrity_check: found } of integrity) if (found !== 'ok') problems.push(`SQLite reports: ${found}`);
-  const orphans = kitchen.db.pragma('foreign_key_check') as { table: string; parent: string }[];
-  for (const orphan of orphans) problems.push(`A row of ${orphan.table} refers to a missing row of ${orphan.parent}.`);
-  tick(1, total);
-  problems.push(...chainProblems(kitchen));
-  tick(2, total);
-  tableNames.forEach((table, position) => {
-    problems.push(...rowProblems(kitchen, table));
-    tick(position + 3, total);
+function countProblems({ read }: Kitchen): string[] {
+  const kept = read.all<{ table_name: string; total: number; of_sample: number }>('SELECT * FROM row_counts');
+  return kept.flatMap(({ table_name, total, of_sample }) => {
+    const real = read.one<{ n: number; s: number }>(
+      `SELECT count(*) AS n, (SELECT count(*) FROM ${table_name} WHERE is_sample = 1) AS s FROM ${table_name}`,
+    );
+    return real?.n === total && real.s === of_sample
+      ? []
+      : [`The number of rows of ${table_name} is noted as ${total}, but there are ${real?.n}.`];
   });
-  return problems;
+}
+
+/**
+ * Looks through the whole kitchen, as it is at one moment: SQLite's own checks, the change log's chain, what was erased, each row
+ * against the log, and the counts. A part that cannot be read at all is a problem too, and the rest is looked at still.
+ */
+export function checkStore(kitchen: Kitchen, tick: (done: number, total: number) => void): string[] {
+  const parts = [
+    integrityProblems,
+    orphanProblems,
+    chainProblems,
+    checkErasures,
+    countProblems,
+    ...tableNames.map((table) => (from: Kitchen) => rowsAgainstLog(from, table)),
+  ];
+  const problems: string[] = [];
+  const look = (part: (from: Kitchen) => string[]): string[] => {
+    try {
+      return part(kitchen);
+    } catch (error) {
+      const known = sqliteFailure(error);
+      if (known === error) throw error;
+      return [`A part of the file could not be read: ${error instanceof Error ? error.message : String(error)}.`];
+    }
+  };
+  // One read transaction: what others write meanwhile is not half seen.
+  kitchen.db.transaction(() => {
+    parts.forEach((part, position) => {
+      problems.push(...look(part));
+      tick(position + 1, parts.length);
+    });
+  })();
+  return [...new Set(problems)];
 }

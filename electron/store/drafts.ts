@@ -14,6 +14,7 @@ export function findDraft(kitchen: Kitchen, name: string): { body: unknown; kept
 
 /** Keeps a draft under its name; null forgets it. */
 export function keepDraft(kitchen: Kitchen, name: string, body: unknown): void {
+  kitchen.assertThere();
   translatingSqlite(() => {
     if (body === null) {
       kitchen.db.prepare('DELETE FROM drafts WHERE name = ?').run(name);

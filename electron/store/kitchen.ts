@@ -1,10 +1,12 @@
 import { Failure } from '#shared/failure.ts';
 import { openStep } from './change-log.ts';
+import { fileKeeperOf } from './file-keeper.ts';
 import { type Reader, readerOf } from './reader.ts';
 import type { Sqlite } from './sqlite-driver.ts';
 import { translatingSqlite } from './sqlite-failure.ts';
 import { statementsOf } from './statements.ts';
 import type { TableName } from './tables.ts';
+import { type ChangeEvent, watchOthers } from './watch-others.ts';
 import { type Writer, writerOf } from './writer.ts';
 
 /** What a person did, as history and undo tell it. */
@@ -20,12 +22,6 @@ export interface StepNote {
   readonly asSample?: boolean;
 }
 
-/** What other windows are told after a commit. */
-export interface ChangeEvent {
-  readonly step: number;
-  readonly tables: readonly TableName[];
-}
-
 /** One open kitchen. Reads are free; every write is one transaction, one step of the change log. */
 export interface Kitchen {
   readonly file: string;
@@ -33,8 +29,12 @@ export interface Kitchen {
   readonly db: Sqlite;
   readonly read: Reader;
   now(): Date;
+  /** @throws Failure `store-missing` when the file is no longer the one that was opened */
+  assertThere(): void;
   write<Result>(note: StepNote, work: (writer: Writer) => Result): Result;
   onChange(listener: (event: ChangeEvent) => void): () => void;
+  /** Looks whether another program or window wrote to the file, and tells the listeners what. */
+  lookForOthers(): void;
   close(): void;
 }
 
@@ -49,6 +49,9 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
   const statement = statementsOf(db);
   const read = readerOf(statement);
   const listeners = new Set<(event: ChangeEvent) => void>();
+  const keeper = fileKeeperOf(file);
+  const others = watchOthers(db, read);
+  others.look();
 
   function write<Result>(note: StepNote, work: (writer: Writer) => Result): Result {
     if (readOnly) {
@@ -57,6 +60,7 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
         'This kitchen can only be read: its file or folder is write-protected. Nothing was changed.',
       );
     }
+    keeper.assertThere();
     const touched = new Map<TableName, Set<string>>();
     const now = clock();
     let stepId = 0;
@@ -77,11 +81,13 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
           const done = work(writerOf({ statement, read, log, now, markAsSample: note.asSample ?? false, touched }));
           // Nothing was changed after all: nothing to undo either.
           if (touched.size === 0) statement('DELETE FROM steps WHERE id = ?').run(stepId);
+          keeper.assertThere();
           return done;
         })
         .immediate(),
     );
     const event: ChangeEvent = { step: stepId, tables: [...touched.keys()] };
+    if (touched.size > 0) others.wrote(stepId);
     for (const listener of listeners) listener(event);
     return result;
   }
@@ -92,10 +98,15 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
     db,
     read,
     now: clock,
+    assertThere: keeper.assertThere,
     write,
     onChange(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
+    },
+    lookForOthers() {
+      const event = others.look();
+      if (event !== null) for (const listener of listeners) listener(event);
     },
     close() {
       listeners.clear();

@@ -1,7 +1,8 @@
-import { existsSync, unlinkSync } from 'node:fs';
+import { existsSync, renameSync, rmSync } from 'node:fs';
 import { Failure } from '#shared/failure.ts';
+import { assertWhole } from './assert-whole.ts';
 import type { Migration } from './migrations/migration.ts';
-import { type Sqlite, sqliteDriver } from './sqlite-driver.ts';
+import type { Sqlite } from './sqlite-driver.ts';
 
 interface MigrateOptions {
   readonly file: string;
@@ -16,22 +17,26 @@ async function copyBefore(db: Sqlite, file: string, from: number, now: Date): Pr
   const copy = `${file}.before-${from}-${now.toISOString().replace(/[:.]/g, '-')}.sidejar`;
   if (existsSync(copy))
     throw new Failure('refused', 'A copy of this kitchen of the same moment exists already; try again.');
-  await db.backup(copy);
-  const Database = sqliteDriver();
-  const check = new Database(copy, { readonly: true });
+  // Two programs may start at once, and one may end half way: only a whole copy gets the name.
+  const unfinished = `${copy}.${process.pid}.unfinished`;
   try {
-    if (check.pragma('integrity_check', { simple: true }) !== 'ok') {
-      throw new Failure(
-        'store-damaged',
-        'The copy made before bringing this kitchen up to date is not whole. Nothing was changed.',
-      );
-    }
-  } catch (error) {
-    check.close();
-    unlinkSync(copy);
-    throw error;
+    await db.backup(unfinished);
+    assertWhole(unfinished, 'The copy made before bringing this kitchen up to date is not whole. Nothing was changed.');
+    renameSync(unfinished, copy);
+  } finally {
+    for (const left of [unfinished, `${unfinished}-journal`]) rmSync(left, { force: true });
   }
-  check.close();
+}
+
+/** A migration stands in history, and undo stops at it: the rows before it had another form. */
+function noteMigration(db: Sqlite, migration: Migration, now: Date): void {
+  db.prepare(
+    "INSERT INTO steps (at, request, summary, kind, fixed_because) VALUES (?, 'kitchen:migrate', ?, 'do', ?)",
+  ).run(
+    now.toISOString(),
+    `Bring the kitchen up to date: ${migration.title}`,
+    'the program brought the kitchen up to date, and what is older has another form. The copy made before stands beside the kitchen.',
+  );
 }
 
 /**
@@ -48,6 +53,7 @@ export async function migrate(db: Sqlite, options: MigrateOptions): Promise<void
       // Two programs may start on a new file at once: the second finds the work done.
       if (Number(db.pragma('user_version', { simple: true })) >= migration.number) return;
       migration.apply(db);
+      if (from > 0) noteMigration(db, migration, now);
       db.pragma(`user_version = ${migration.number}`);
       db.pragma(`application_id = ${options.applicationId}`);
     }).immediate();

@@ -2,12 +2,10 @@ import { pantryTables } from './pantry-tables.ts';
 
 // What the store's functions know of each table. A test holds this list against the real schema.
 
-type ColumnKind = 'text' | 'text?' | 'number' | 'number?' | 'flag';
-
 interface TableShape {
   /** The rows this row is part of: removed together with any of them. */
   readonly owners: readonly (readonly [table: string, column: string])[];
-  readonly columns: { readonly [column: string]: ColumnKind };
+  readonly columns: { readonly [column: string]: 'text' | 'text?' | 'number' | 'number?' | 'flag' };
 }
 
 export const tables = {
@@ -241,6 +239,7 @@ export const tables = {
     owners: [['recipe_versions', 'version_id']],
     columns: { version_id: 'text', made_at: 'text', volume_mL: 'number', lot: 'text?', note: 'text?' },
   },
+  erasures: { owners: [], columns: { what: 'text', entries: 'text' } },
 } as const satisfies Record<string, TableShape>;
 
 export type TableName = keyof typeof tables;

@@ -1,17 +1,19 @@
 import { Failure } from '#shared/failure.ts';
-import { beginning, comparableRow, nextRevision, rowText, type Step, type StoredChange } from './change-log.ts';
+import { nextRevision, nobodysActs, rowText, type Step, type StoredChange } from './change-log.ts';
+import { completeRow } from './complete-row.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Reader } from './reader.ts';
 import type { Value } from './statements.ts';
+import type { TableName } from './tables.ts';
 
 type Direction = 'undo' | 'redo';
 
 const latestOf = 'SELECT kind FROM steps WHERE target = s.id ORDER BY id DESC LIMIT 1';
 
-/** The step that undo would take back next: the newest one that stands. A kitchen's own beginning is nobody's act. */
+/** The step that undo would take back next: the newest one that stands. */
 function nextToUndo(read: Reader): Step | undefined {
   return read.one<Step>(
-    `SELECT * FROM steps AS s WHERE kind = 'do' AND request <> '${beginning}' AND coalesce((${latestOf}), 'redo') = 'redo' ORDER BY id DESC LIMIT 1`,
+    `SELECT * FROM steps AS s WHERE kind = 'do' AND request NOT IN ${nobodysActs} AND coalesce((${latestOf}), 'redo') = 'redo' ORDER BY id DESC LIMIT 1`,
   );
 }
 
@@ -19,12 +21,17 @@ function nextToUndo(read: Reader): Step | undefined {
 function nextToRedo(read: Reader): Step | undefined {
   return read.one<Step>(
     `SELECT s.* FROM steps AS s JOIN steps AS u ON u.target = s.id AND u.kind = 'undo'
-     WHERE (${latestOf}) = 'undo' AND u.id > (SELECT coalesce(max(id), 0) FROM steps WHERE kind = 'do')
+     WHERE (${latestOf}) = 'undo' AND u.id > (SELECT coalesce(max(id), 0) FROM steps WHERE kind = 'do' AND request NOT IN ${nobodysActs})
      ORDER BY u.id DESC LIMIT 1`,
   );
 }
 
-const withoutRevision = (text: string | null) => comparableRow(text, 'revision');
+/** A row without its edition, in the columns of today. */
+function withoutRevision(kitchen: Kitchen, table: TableName, text: string | null): string | null {
+  if (text === null) return null;
+  const { revision: _, ...row } = completeRow(kitchen.db, table, text);
+  return rowText(row);
+}
 
 interface Crossing {
   readonly from: string | null;
@@ -67,10 +74,14 @@ export function travel(kitchen: Kitchen, direction: Direction): { step: number; 
     { request: `${direction}:last`, summary: `${verb}: ${step.summary}`, kind: direction, target: step.id },
     (writer) => {
       for (const change of changes) {
+        if (change.commitment !== null) {
+          throw new Failure('refused', `“${step.summary}” stays: what it wrote was since erased for good.`);
+        }
         const { from, to } = crossing(change, direction);
         const now = writer.row(change.table_name, change.row_id);
         const present = now === undefined ? null : rowText(now as unknown as Record<string, Value>);
-        if (withoutRevision(present) !== withoutRevision(from)) {
+        const [standing, expected] = [present, from].map((text) => withoutRevision(kitchen, change.table_name, text));
+        if (standing !== expected) {
           throw new Failure(
             'refused',
             `“${step.summary}” can’t be ${direction === 'undo' ? 'undone' : 'redone'}: something it wrote (in ${change.table_name}) has changed since.`,
@@ -79,7 +90,7 @@ export function travel(kitchen: Kitchen, direction: Direction): { step: number; 
         if (to === null) {
           writer.put(change.table_name, change.row_id, null);
         } else {
-          const row = JSON.parse(to) as Record<string, Value>;
+          const row = completeRow(kitchen.db, change.table_name, to);
           // A taken-back row is still a newer edition: a window that saw the old one must notice.
           writer.put(change.table_name, change.row_id, { ...row, revision: nextRevision(writer, change) });
         }

@@ -1,5 +1,6 @@
 import { Failure } from '#shared/failure.ts';
-import { type ChangeLog, rowText } from './change-log.ts';
+import { bothVersions } from './both-versions.ts';
+import { type ChangeLog, commitmentOf, erasedText, rowText, type StoredChange } from './change-log.ts';
 import type { Reader } from './reader.ts';
 import { newRowId } from './row-id.ts';
 import type { Statements, Value } from './statements.ts';
@@ -19,6 +20,12 @@ export interface Writer extends Reader {
   remove(table: TableName, id: string): void;
   /** Puts a row exactly as it is written (undo and restoring use it); `null` takes it away. */
   put(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): void;
+  /**
+   * Puts a row (`null` takes it away) and erases for good what the log says of it until now.
+   *
+   * @returns the entries of the log that were erased
+   */
+  forget(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): number[];
   readonly now: string;
 }
 
@@ -34,22 +41,20 @@ interface WriterParts {
 export function writerOf({ statement, read, log, now, markAsSample, touched }: WriterParts): Writer {
   const at = now.toISOString();
 
-  function note(table: TableName, id: string, before: object | undefined, after: object | null): void {
-    log.add(
-      table,
-      id,
-      before === undefined ? null : rowText(before as Record<string, Value>),
-      after === null ? null : rowText(after as Record<string, Value>),
-    );
+  function note(table: TableName, id: string, before: string | null, after: object | null): void {
+    log.add(table, id, before, after === null ? null : rowText(after as Record<string, Value>));
     const ids = touched.get(table) ?? new Set();
     ids.add(id);
     touched.set(table, ids);
   }
 
-  function put(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): void {
-    const before = read.row(table, id);
+  function place(
+    table: TableName,
+    id: string,
+    before: object | undefined,
+    row: Readonly<Record<string, Value>> | null,
+  ): void {
     if (row === null) {
-      if (before === undefined) return;
       statement(`DELETE FROM ${table} WHERE id = ?`).run(id);
     } else {
       const names = columnNames(table);
@@ -60,7 +65,33 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
       // A row from a log entry that is older than a column has nothing to say about it.
       statement(sql).run({ ...Object.fromEntries(names.map((name) => [name, null])), ...row });
     }
-    note(table, id, before, row);
+  }
+
+  function put(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): void {
+    const before = read.row(table, id);
+    if (row === null && before === undefined) return;
+    place(table, id, before, row);
+    note(table, id, before === undefined ? null : rowText(before as unknown as Record<string, Value>), row);
+  }
+
+  function forget(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): number[] {
+    const standing = read.all<Pick<StoredChange, 'id' | 'before' | 'after' | 'salt'>>(
+      'SELECT id, before, after, salt FROM changes WHERE table_name = ? AND row_id = ? AND commitment IS NULL',
+      table,
+      id,
+    );
+    const blank = statement(
+      'UPDATE changes SET before = iif(before IS NULL, NULL, @erased), after = iif(after IS NULL, NULL, @erased), salt = NULL, commitment = @commitment WHERE id = @id',
+    );
+    for (const { id: entry, before, after, salt } of standing) {
+      blank.run({ id: entry, erased: erasedText, commitment: commitmentOf(salt ?? '', before, after) });
+    }
+    const before = read.row(table, id);
+    if (before !== undefined || row !== null) {
+      place(table, id, before, row);
+      note(table, id, before === undefined ? null : erasedText, row);
+    }
+    return standing.map(({ id: entry }) => entry);
   }
 
   function remove(table: TableName, id: string): void {
@@ -77,6 +108,7 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
     now: at,
     put,
     remove,
+    forget,
     insert<Table extends TableName>(table: Table, values: Columns<Table>): Row<Table> {
       const id = newRowId(now.getTime());
       const row = { id, revision: 1, is_sample: markAsSample ? 1 : 0, created_at: at, ...values } as Row<Table>;
@@ -87,11 +119,7 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
       const before = read.row(table, id);
       if (before === undefined) throw new Failure('not-found', `There is no such row in ${table} any more.`);
       if (seenRevision !== undefined && before.revision !== seenRevision) {
-        throw new Failure(
-          'changed-since',
-          'This was changed elsewhere since you opened it. Look at both before you save.',
-          ['revision'],
-        );
+        throw new Failure('changed-since', bothVersions(before, values), ['revision']);
       }
       const row = { ...before, ...values, revision: before.revision + 1 };
       put(table, id, row as unknown as Record<string, Value>);

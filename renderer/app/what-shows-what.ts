@@ -60,6 +60,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
   recipe_versions: recipeViews,
   version_sources: recipeViews,
   batches: recipeViews,
+  erasures: [],
 };
 
 /** What every change touches, whatever its table. */

@@ -4,7 +4,7 @@ import type { z } from 'zod';
  * One request of the contract: what goes in, what comes out, and how it behaves.
  *
  * `needs` says whether a kitchen is opened for it at all; `writes` requests are refused on a read-only store; `long` requests report
- * progress and can be stopped.
+ * progress and can be stopped; `apart` ones do not hold up the others.
  */
 export interface RequestShape<
   Input extends z.ZodType = z.ZodType,
@@ -16,35 +16,38 @@ export interface RequestShape<
   readonly needs: Needs;
   readonly writes: boolean;
   readonly long: boolean;
+  /** Answered in a thread of its own, with its own connection: it may last, and nobody waits for it. */
+  readonly apart: boolean;
 }
 
 interface Options {
   readonly long?: boolean;
+  readonly apart?: boolean;
 }
 
 /** A request that only computes from its input: it works without any kitchen. */
 export function computes<Input extends z.ZodType, Output extends z.ZodType>(
   input: Input,
   output: Output,
-  { long = false }: Options = {},
+  { long = false, apart = false }: Options = {},
 ): RequestShape<Input, Output, 'nothing'> {
-  return { input, output, needs: 'nothing', writes: false, long };
+  return { input, output, needs: 'nothing', writes: false, long, apart };
 }
 
 /** A request that reads the kitchen. */
 export function reads<Input extends z.ZodType, Output extends z.ZodType>(
   input: Input,
   output: Output,
-  { long = false }: Options = {},
+  { long = false, apart = false }: Options = {},
 ): RequestShape<Input, Output, 'kitchen'> {
-  return { input, output, needs: 'kitchen', writes: false, long };
+  return { input, output, needs: 'kitchen', writes: false, long, apart };
 }
 
 /** A request that changes the kitchen. */
 export function writes<Input extends z.ZodType, Output extends z.ZodType>(
   input: Input,
   output: Output,
-  { long = false }: Options = {},
+  { long = false, apart = false }: Options = {},
 ): RequestShape<Input, Output, 'kitchen'> {
-  return { input, output, needs: 'kitchen', writes: true, long };
+  return { input, output, needs: 'kitchen', writes: true, long, apart };
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, name } from './fields.ts';
+import { count, id, name } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 // The kitchen's file itself: what it is, whether it is whole, its backups, history, undo and bin.
@@ -11,6 +11,12 @@ function isShallowJson(value: unknown, depth = 40): boolean {
   if (typeof value !== 'object' || depth === 0) return false;
   return Object.values(value).every((inner) => isShallowJson(inner, depth - 1));
 }
+
+/** Where to write a file. */
+const place = z.string().min(1).max(4000);
+const backup = z.strictObject({ file: z.string(), bytes: z.int(), sha256: z.string() });
+/** A row as the log wrote it, by its columns. */
+const storedRow = z.record(z.string(), z.union([z.string(), z.number(), z.null()]));
 
 const stepSummary = z.strictObject({ step: z.int(), summary: z.string() });
 
@@ -64,11 +70,66 @@ export const storeRequests = {
   ),
   'store:check': reads(z.strictObject({}), z.strictObject({ ok: z.boolean(), problems: z.array(z.string()) }), {
     long: true,
+    apart: true,
   }),
-  'store:backup': reads(
-    z.strictObject({ to: z.string().min(1).max(4000).optional() }),
-    z.strictObject({ file: z.string(), bytes: z.int(), sha256: z.string() }),
-    { long: true },
+  'store:backup': reads(z.strictObject({ to: place.optional() }), backup, { long: true, apart: true }),
+  /** What the program does by itself at each start and daily: a backup when due, fewer old ones, the bin rid of what is old. */
+  'store:tend': writes(
+    z.strictObject({}),
+    z.strictObject({ backup: backup.nullable(), thinned: z.int(), emptied: z.int() }),
+    { long: true, apart: true },
+  ),
+  /** Saves what can be read of a damaged kitchen into a new file. */
+  'store:rescue': reads(
+    z.strictObject({ to: place.optional() }),
+    z.strictObject({ file: z.string(), rows: z.int(), fromLog: z.int(), lost: z.int() }),
+    { long: true, apart: true },
+  ),
+  /** `due`: something changed since the newest. `copies`: files beside the kitchen that look like a second edition of it. */
+  'backups:list': reads(
+    z.strictObject({}),
+    z.strictObject({
+      folder: z.string(),
+      due: z.boolean(),
+      copies: z.array(z.string()),
+      backups: z.array(
+        z.strictObject({
+          name: z.string(),
+          kind: z.enum(['kept', 'made', 'before-update']),
+          at: z.string(),
+          bytes: z.int(),
+        }),
+      ),
+    }),
+  ),
+  /** Makes a new kitchen beside this one from a backup; both stay as they are. */
+  'backups:restore': reads(
+    z.strictObject({ name: z.string().min(1).max(1000) }),
+    z.strictObject({ file: z.string(), bytes: z.int() }),
+    { long: true, apart: true },
+  ),
+  /** Everything that ever happened to one row, the newest first. */
+  'history:row': reads(
+    z.strictObject({ table: z.string().min(1).max(100), id, limit: count(1, 500).default(100) }),
+    z.strictObject({
+      entries: z.array(
+        z.strictObject({
+          step: z.int(),
+          at: z.string(),
+          summary: z.string(),
+          kind: z.enum(['do', 'undo', 'redo']),
+          before: storedRow.nullable(),
+          after: storedRow.nullable(),
+          isErased: z.boolean(),
+        }),
+      ),
+    }),
+  ),
+  /** Erases a taster for good: name, note, remarks. The scores stay, nameless. `backups`: copies that still hold the name. */
+  'tasters:erase': writes(
+    z.strictObject({ taster: id }),
+    z.strictObject({ taster: id, name: z.string(), entries: z.int(), backups: z.int() }),
+    { long: true, apart: true },
   ),
   'history:read': reads(
     z.strictObject({ limit: count(1, 500).default(50), before: z.int().min(1).optional() }),
@@ -97,5 +158,7 @@ export const storeRequests = {
       entries: z.array(z.strictObject({ step: z.int(), at: z.string(), summary: z.string(), rows: z.int() })),
     }),
   ),
+  /** Erases for good what one step removed. */
+  'bin:empty': writes(z.strictObject({ step: z.int().min(1) }), z.strictObject({ rows: z.int() })),
   'bin:restore': writes(z.strictObject({ step: z.int().min(1) }), z.strictObject({ rows: z.int() })),
 } as const;

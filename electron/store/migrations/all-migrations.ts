@@ -1,6 +1,7 @@
 import { kitchenMigration } from './0010-kitchen.ts';
 import { pantryFiguresMigration } from './0020-pantry-figures.ts';
+import { nothingLostMigration } from './0040-nothing-lost.ts';
 import type { Migration } from './migration.ts';
 
 /** Every migration, oldest first. A released one is never edited: add the next. */
-export const allMigrations: readonly Migration[] = [kitchenMigration, pantryFiguresMigration];
+export const allMigrations: readonly Migration[] = [kitchenMigration, pantryFiguresMigration, nothingLostMigration];

@@ -1,0 +1,136 @@
+import { copyFileSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { checkStore } from '#store/check-store.ts';
+import { allMigrations } from '#store/migrations/all-migrations.ts';
+import { openKitchen } from '#store/open-kitchen.ts';
+import { sqliteDriver } from '#store/sqlite-driver.ts';
+import { travel, undoState } from '#store/undo.ts';
+import { temporaryFolder } from './temporary-kitchen.ts';
+
+// A kitchen as each released schema wrote it, opened for ever. tests/fixtures/make-kitchen.ts made them; none is made anew.
+
+const fixtures = join(import.meta.dirname, '..', 'fixtures');
+const released = readdirSync(fixtures)
+  .filter((name) => /^kitchen-of-schema-\d{4}\.sidejar$/.test(name))
+  .sort();
+
+type Rows = Record<string, Record<string, unknown>[]>;
+
+/** Every row of every table of a file, read without the program. */
+function rowsOf(file: string): Rows {
+  const Database = sqliteDriver();
+  const db = new Database(file, { readonly: true });
+  const names = db
+    .prepare("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name")
+    .pluck()
+    .all() as string[];
+  const rows = Object.fromEntries(names.map((name) => [name, db.prepare(`SELECT * FROM ${name} ORDER BY 1`).all()]));
+  db.close();
+  return rows as Rows;
+}
+
+/** Of the rows after, only the columns that there were before. */
+function asBefore(before: Rows, after: Rows): Rows {
+  return Object.fromEntries(
+    Object.entries(before).map(([table, rows]) => {
+      const columns = Object.keys(rows[0] ?? {});
+      const kept = (after[table] ?? []).slice(0, rows.length);
+      return [table, kept.map((row) => Object.fromEntries(columns.map((column) => [column, row[column]])))];
+    }),
+  );
+}
+
+/** The chain is hashed anew by a later rule; its rows are not. */
+function withoutHashes(rows: Rows): Rows {
+  return {
+    ...rows,
+    changes: (rows.changes ?? []).map(({ hash: _, previous_hash: __, ...row }) => row),
+  };
+}
+
+function copyOf(name: string): string {
+  const file = join(temporaryFolder(), name);
+  copyFileSync(join(fixtures, name), file);
+  return file;
+}
+
+describe('a kitchen of a released schema', () => {
+  it('is kept for the first one, and for every later one', () => {
+    expect(released).toContain('kitchen-of-schema-0010.sidejar');
+  });
+
+  for (const name of released) {
+    const from = Number(/\d{4}/.exec(name)?.[0]);
+
+    it(`${name} opens with every row as it was, checks whole, and every later migration ran`, async () => {
+      const file = copyOf(name);
+      const before = rowsOf(file);
+      expect(before.scores?.length).toBeGreaterThan(50);
+      const ran: number[] = [];
+      const watched = allMigrations.map((migration) => ({
+        ...migration,
+        apply(db: Parameters<typeof migration.apply>[0]) {
+          ran.push(migration.number);
+          migration.apply(db);
+        },
+      }));
+      const kitchen = await openKitchen(file, { migrations: watched });
+      expect(ran).toEqual(allMigrations.map(({ number }) => number).filter((number) => number > from));
+      expect(checkStore(kitchen, () => {})).toEqual([]);
+      kitchen.close();
+      expect(withoutHashes(asBefore(before, rowsOf(file)))).toEqual(withoutHashes(before));
+    });
+
+    it(`${name} stays as it is in the copy made before`, async () => {
+      const file = copyOf(name);
+      const before = rowsOf(file);
+      (await openKitchen(file)).close();
+      const copies = readdirSync(join(file, '..')).filter((each) => each.includes('.before-'));
+      if (from === allMigrations.at(-1)?.number) {
+        expect(copies).toEqual([]);
+        return;
+      }
+      expect(copies).toHaveLength(1);
+      expect(rowsOf(join(file, '..', copies[0] ?? ''))).toEqual(before);
+    });
+
+    it(`${name}: undo stops at the migration and says why`, async () => {
+      if (from === allMigrations.at(-1)?.number) return;
+      const kitchen = await openKitchen(copyOf(name));
+      expect(undoState(kitchen.read).undoRefused).toContain('older has another form');
+      expect(() => travel(kitchen, 'undo')).toThrow(
+        expect.objectContaining({
+          code: 'refused',
+          message: expect.stringContaining('brought the kitchen up to date'),
+        }),
+      );
+      kitchen.close();
+    });
+  }
+
+  it('whose log was broken before is not made to look whole', async () => {
+    const file = copyOf('kitchen-of-schema-0010.sidejar');
+    const Database = sqliteDriver();
+    const db = new Database(file);
+    db.prepare(
+      "UPDATE changes SET after = replace(after, 'Own taster', 'Another') WHERE id = (SELECT max(id) FROM changes WHERE after LIKE '%Own taster%')",
+    ).run();
+    db.close();
+    const kitchen = await openKitchen(file);
+    expect(checkStore(kitchen, () => {}).join(' ')).toMatch(/broken at entry \d+ already before/);
+    kitchen.close();
+  });
+
+  it('of a newer program is refused, and not one byte of its folder changes', async () => {
+    const file = copyOf('kitchen-of-schema-0010.sidejar');
+    const Database = sqliteDriver();
+    const db = new Database(file);
+    db.pragma('user_version = 9990');
+    db.close();
+    const before = readFileSync(file);
+    await expect(openKitchen(file)).rejects.toMatchObject({ code: 'store-newer' });
+    expect(readFileSync(file).equals(before)).toBe(true);
+    expect(readdirSync(join(file, '..'))).toEqual(['kitchen-of-schema-0010.sidejar']);
+  });
+});
