@@ -78,12 +78,15 @@ export function checkStore(kitchen: Kitchen, tick: (done: number, total: number)
       return [`A part of the file could not be read: ${error instanceof Error ? error.message : String(error)}.`];
     }
   };
-  // One read transaction: what others write meanwhile is not half seen.
-  kitchen.db.transaction(() => {
+  // One read transaction: what others write meanwhile is not half seen. Rolled back, since a damaged file may refuse even an empty commit.
+  kitchen.db.exec('BEGIN');
+  try {
     parts.forEach((part, position) => {
       problems.push(...look(part));
       tick(position + 1, parts.length);
     });
-  })();
+  } finally {
+    if (kitchen.db.inTransaction) kitchen.db.exec('ROLLBACK');
+  }
   return [...new Set(problems)];
 }

@@ -26,5 +26,12 @@ export function completeRow(db: Sqlite, table: TableName, text: string): StoredR
 /** Whether a row reads as the log wrote it, columns that came later aside. */
 export function isAsWritten(db: Sqlite, table: TableName, row: string | null, written: string | null): boolean {
   if (row === written) return true;
-  return row !== null && written !== null && row === rowText(completeRow(db, table, written));
+  if (row === null || written === null) return false;
+  try {
+    return row === rowText(completeRow(db, table, written));
+  } catch (error) {
+    // A damaged entry is no JSON any more.
+    if (error instanceof SyntaxError) return false;
+    throw error;
+  }
 }

@@ -16,11 +16,12 @@ import { dirname, join, resolve } from 'node:path';
 import { Failure } from '#shared/failure.ts';
 import { beginning } from './change-log.ts';
 import { type Kitchen, kitchenOf } from './kitchen.ts';
+import { listBackups } from './list-backups.ts';
 import { migrate } from './migrate.ts';
 import { allMigrations } from './migrations/all-migrations.ts';
 import type { Migration } from './migrations/migration.ts';
 import { type Sqlite, sqliteDriver } from './sqlite-driver.ts';
-import { sqliteFailure, translatingSqlite } from './sqlite-failure.ts';
+import { sqliteFailure } from './sqlite-failure.ts';
 
 /** "SDJR" in SQLite's application_id: how a kitchen is told from other databases. */
 export const applicationId = 0x53_44_4a_52;
@@ -106,6 +107,7 @@ function connect(file: string, readOnly: boolean, patience_ms: number): Sqlite {
     db.pragma('trusted_schema = OFF');
     db.pragma('foreign_keys = ON');
     db.pragma('synchronous = FULL');
+    db.pragma('cell_size_check = ON');
     db.prepare('SELECT count(*) FROM sqlite_schema').get();
     return db;
   } catch (error) {
@@ -136,7 +138,9 @@ function notOurs(): Failure {
 
 /** A new file becomes a kitchen with a name, through the change log like everything else. */
 function nameOnce(kitchen: Kitchen): void {
-  const isNamed = () => kitchen.read.one('SELECT id FROM kitchens') !== undefined;
+  // One with a past that has lost its name is damaged, and is not written to.
+  const isNamed = () =>
+    kitchen.read.one('SELECT id FROM kitchens UNION ALL SELECT id FROM steps LIMIT 1') !== undefined;
   if (isNamed()) return;
   const note = {
     request: beginning,
@@ -144,8 +148,20 @@ function nameOnce(kitchen: Kitchen): void {
     fixedBecause: 'A kitchen begins only once.',
   };
   kitchen.write(note, (writer) => {
-    if (!isNamed()) writer.insert('kitchens', { name: 'My kitchen', measures: 'metric', currency: null });
+    if (writer.one('SELECT id FROM kitchens') === undefined)
+      writer.insert('kitchens', { name: 'My kitchen', measures: 'metric', currency: null });
   });
+}
+
+/** A kitchen too damaged to be opened at all: says where its newest backup lies. */
+function withBackup(error: unknown, file: string): unknown {
+  if (!(error instanceof Failure) || error.code !== 'store-damaged') return error;
+  const newest = listBackups(file)[0]?.file;
+  const way =
+    newest === undefined
+      ? 'No backup of it lies in the folder “backups” beside it.'
+      : `Its newest backup is ${newest}: copy that under a new name and open the copy.`;
+  return new Failure('store-damaged', `Part of this kitchen’s file is damaged. It was left as it is. ${way}`);
 }
 
 /**
@@ -188,7 +204,12 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
     throw new Failure('store-read-only', 'A new kitchen cannot be made here: the folder is write-protected.');
   }
   const patience_ms = options.patience_ms ?? 3000;
-  const db = translatingSqlite(() => (readOnly ? connectToRead(file, patience_ms) : connect(file, false, patience_ms)));
+  let db: Sqlite;
+  try {
+    db = readOnly ? connectToRead(file, patience_ms) : connect(file, false, patience_ms);
+  } catch (error) {
+    throw withBackup(sqliteFailure(error), file);
+  }
   try {
     const schema = schemaOf(db, newest);
     // Only now: turning to WAL writes into the file, and a stranger's file stays as it is.
@@ -207,6 +228,6 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
     return kitchen;
   } catch (error) {
     db.close();
-    throw sqliteFailure(error);
+    throw withBackup(sqliteFailure(error), file);
   }
 }
