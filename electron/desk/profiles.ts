@@ -9,6 +9,7 @@ import { type NamedScore, scalesOfTrial } from '#store/tastings.ts';
 import { levelsOfTrial } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { rememberedAnalysis } from './remembered-analysis.ts';
 
 function wishesOf(kitchen: Kitchen, trial: string): Row<'wishes'>[] {
   return kitchen.read.all<Row<'wishes'>>('SELECT * FROM wishes WHERE trial_id = ? ORDER BY created_at, id', trial);
@@ -68,6 +69,9 @@ function tasterProfiles(scores: readonly NamedScore[], levels: readonly string[]
     ),
   );
 }
+
+/** How a panel scores is told by its latest tastings; ten years of them would say little more and take minutes. */
+const experienceTastings = 12;
 
 export const profileHandlers: Handlers<
   'profiles:open' | 'profiles:save' | 'profiles:judge' | 'tasters:setAside' | 'tasters:bringBack' | 'panel:experience'
@@ -181,14 +185,19 @@ export const profileHandlers: Handlers<
   },
   'panel:experience'(kitchen) {
     const trials = kitchen.read.all<{ id: string; n: number }>(
-      'SELECT trial_id AS id, count(*) AS n FROM tastings WHERE closed_at IS NOT NULL AND trial_id IS NOT NULL GROUP BY trial_id',
+      `SELECT trial_id AS id, count(*) AS n FROM
+         (SELECT trial_id FROM tastings WHERE closed_at IS NOT NULL AND trial_id IS NOT NULL ORDER BY held_at DESC, id DESC LIMIT ?)
+       GROUP BY trial_id`,
+      experienceTastings,
     );
     let squares = 0;
     let freedom = 0;
     for (const { id } of trials) {
       const scales = scalesOfTrial(kitchen.read, id);
-      for (const { attribute, test, variances } of analysePanel({ scores: countedScores(kitchen.read, id) })
-        .attributes) {
+      for (const { attribute, test, variances } of rememberedAnalysis(
+        { scores: countedScores(kitchen.read, id) },
+        analysePanel,
+      ).attributes) {
         const [low, high] = scales[attribute] ?? [0, 10];
         if (test === null || variances.error === null) continue;
         // On a scale of another length an error counts in proportion.

@@ -1,6 +1,6 @@
 import type { PanelAnalysis, PanelInput } from '#core/panel/panel-analysis.ts';
 
-const mostKept = 8;
+const mostKept = 24;
 const kept = new Map<string, PanelAnalysis>();
 
 /**

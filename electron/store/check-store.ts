@@ -55,6 +55,16 @@ function countProblems({ read }: Kitchen): string[] {
   });
 }
 
+function tastingCountProblems({ read }: Kitchen): string[] {
+  const wrong = read.all<{ id: string }>(
+    `SELECT t.id FROM tastings AS t LEFT JOIN tasting_counts AS n ON n.tasting_id = t.id
+     WHERE (SELECT count(*) FROM scores WHERE tasting_id = t.id) IS NOT n.scores
+     OR (SELECT count(*) FROM servings WHERE tasting_id = t.id) IS NOT n.servings
+     OR (SELECT count(DISTINCT taster_id) FROM servings WHERE tasting_id = t.id) IS NOT n.tasters`,
+  );
+  return wrong.map(({ id }) => `The numbers noted of a tasting (${id}) are not those of its rows.`);
+}
+
 /**
  * Looks through the whole kitchen, as it is at one moment: SQLite's own checks, the change log's chain, what was erased, each row
  * against the log, and the counts. A part that cannot be read at all is a problem too, and the rest is looked at still.
@@ -66,6 +76,7 @@ export function checkStore(kitchen: Kitchen, tick: (done: number, total: number)
     chainProblems,
     checkErasures,
     countProblems,
+    tastingCountProblems,
     ...tableNames.map((table) => (from: Kitchen) => rowsAgainstLog(from, table)),
   ];
   const problems: string[] = [];

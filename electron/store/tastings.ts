@@ -19,11 +19,9 @@ const withCounts = `
   SELECT t.*,
     EXISTS (SELECT 1 FROM attributes WHERE tasting_id = t.id AND kind = 'place') AS ranked,
     (SELECT count(*) FROM samples WHERE tasting_id = t.id) AS samples,
-    (SELECT count(DISTINCT taster_id) FROM servings WHERE tasting_id = t.id) AS tasters,
-    (SELECT count(*) FROM scores WHERE tasting_id = t.id) AS scores,
-    (SELECT count(*) FROM servings WHERE tasting_id = t.id)
-      * (SELECT count(*) FROM attributes WHERE tasting_id = t.id) AS expected
-  FROM tastings AS t`;
+    coalesce(n.tasters, 0) AS tasters, coalesce(n.scores, 0) AS scores,
+    coalesce(n.servings, 0) * (SELECT count(*) FROM attributes WHERE tasting_id = t.id) AS expected
+  FROM tastings AS t LEFT JOIN tasting_counts AS n ON n.tasting_id = t.id`;
 
 function summaryOf(row: SummaryRow): Summary {
   return {

@@ -8,11 +8,9 @@ type Summary = ValueOf<'trials:list'>['trials'][number];
 export type TrialWhole = ValueOf<'trials:open'>;
 
 interface Counts {
-  ends_at: string;
   level_names: string;
-  jar_count: number;
-  started: number;
-  standing: number;
+  /** JSON of: the last planned pull, how many jars, how many started, how many standing. */
+  jar_facts: string;
   tasting_count: number;
 }
 type SummaryRow = Row<'trials'> & Counts;
@@ -20,21 +18,20 @@ type SummaryRow = Row<'trials'> & Counts;
 const stands = 'started_at IS NOT NULL AND pulled_at IS NULL AND strained_at IS NULL AND discarded_at IS NULL';
 const withCounts = `
   SELECT t.*,
-    (SELECT max(planned_pull) FROM jars WHERE trial_id = t.id) AS ends_at,
     (SELECT json_group_array(name) FROM (SELECT name FROM levels WHERE trial_id = t.id ORDER BY position)) AS level_names,
-    (SELECT count(*) FROM jars WHERE trial_id = t.id) AS jar_count,
-    (SELECT count(*) FROM jars WHERE trial_id = t.id AND started_at IS NOT NULL) AS started,
-    (SELECT count(*) FROM jars WHERE trial_id = t.id AND ${stands}) AS standing,
+    (SELECT json_array(max(planned_pull), count(*), count(started_at), coalesce(sum(${stands}), 0))
+      FROM jars WHERE trial_id = t.id) AS jar_facts,
     (SELECT count(*) FROM tastings WHERE trial_id = t.id) AS tasting_count
   FROM trials AS t`;
 
-function stateOf(row: SummaryRow): Summary['state'] {
-  if (row.closed_at !== null) return 'closed';
-  if (row.standing > 0) return 'fermenting';
-  return row.started > 0 ? 'pulled' : 'planned';
+function stateOf(closedAt: string | null, started: number, standing: number): Summary['state'] {
+  if (closedAt !== null) return 'closed';
+  if (standing > 0) return 'fermenting';
+  return started > 0 ? 'pulled' : 'planned';
 }
 
 function summaryOf(row: SummaryRow): Summary {
+  const [endsAt, jars, started, standing] = JSON.parse(row.jar_facts) as [string, number, number, number];
   return {
     id: row.id,
     revision: row.revision,
@@ -42,11 +39,11 @@ function summaryOf(row: SummaryRow): Summary {
     question: row.question,
     factor: row.factor as Summary['factor'],
     startsAt: row.starts_at,
-    endsAt: row.ends_at,
-    state: stateOf(row),
+    endsAt,
+    state: stateOf(row.closed_at, started, standing),
     levels: JSON.parse(row.level_names) as string[],
-    jars: row.jar_count,
-    standing: row.standing,
+    jars,
+    standing,
     tastings: row.tasting_count,
   };
 }

@@ -24,9 +24,9 @@ describe('rememberedAnalysis(input, analyse)', () => {
 
   it('forgets the oldest', () => {
     const analyse = vi.fn(analysePanel);
-    for (let score = 10; score < 19; score += 1) rememberedAnalysis(panel(score), analyse);
-    rememberedAnalysis(panel(10), analyse);
-    expect(analyse).toHaveBeenCalledTimes(10);
+    for (let score = 100; score < 125; score += 1) rememberedAnalysis(panel(score), analyse);
+    rememberedAnalysis(panel(100), analyse);
+    expect(analyse).toHaveBeenCalledTimes(26);
   });
 
   it('keeps nothing of an analysis that was stopped', () => {

@@ -39,6 +39,41 @@ CREATE TABLE row_counts (
   of_sample INTEGER NOT NULL CHECK (of_sample >= 0)
 ) STRICT, WITHOUT ROWID;
 
+CREATE TABLE tasting_counts (
+  tasting_id TEXT PRIMARY KEY,
+  tasters INTEGER NOT NULL DEFAULT 0 CHECK (tasters >= 0),
+  servings INTEGER NOT NULL DEFAULT 0 CHECK (servings >= 0),
+  scores INTEGER NOT NULL DEFAULT 0 CHECK (scores >= 0)
+) STRICT, WITHOUT ROWID;
+
+DROP INDEX servings_by_taster;
+CREATE INDEX servings_by_taster ON servings (taster_id, tasting_id);
+INSERT INTO tasting_counts
+  SELECT id, (SELECT count(DISTINCT taster_id) FROM servings WHERE tasting_id = t.id),
+    (SELECT count(*) FROM servings WHERE tasting_id = t.id), (SELECT count(*) FROM scores WHERE tasting_id = t.id)
+  FROM tastings AS t;
+CREATE TRIGGER tastings_begin_counts AFTER INSERT ON tastings BEGIN
+  INSERT OR IGNORE INTO tasting_counts (tasting_id) VALUES (NEW.id);
+END;
+CREATE TRIGGER scores_count_in AFTER INSERT ON scores BEGIN
+  INSERT OR IGNORE INTO tasting_counts (tasting_id) VALUES (NEW.tasting_id);
+  UPDATE tasting_counts SET scores = scores + 1 WHERE tasting_id = NEW.tasting_id;
+END;
+CREATE TRIGGER scores_count_out AFTER DELETE ON scores BEGIN
+  UPDATE tasting_counts SET scores = scores - 1 WHERE tasting_id = OLD.tasting_id;
+END;
+CREATE TRIGGER servings_count_in AFTER INSERT ON servings BEGIN
+  INSERT OR IGNORE INTO tasting_counts (tasting_id) VALUES (NEW.tasting_id);
+  UPDATE tasting_counts SET servings = servings + 1, tasters = tasters + NOT EXISTS (
+    SELECT 1 FROM servings WHERE taster_id = NEW.taster_id AND tasting_id = NEW.tasting_id AND id <> NEW.id
+  ) WHERE tasting_id = NEW.tasting_id;
+END;
+CREATE TRIGGER servings_count_out AFTER DELETE ON servings BEGIN
+  UPDATE tasting_counts SET servings = servings - 1, tasters = tasters - NOT EXISTS (
+    SELECT 1 FROM servings WHERE taster_id = OLD.taster_id AND tasting_id = OLD.tasting_id
+  ) WHERE tasting_id = OLD.tasting_id;
+END;
+
 CREATE INDEX steps_by_kind ON steps (kind, id);
 CREATE INDEX changes_removed ON changes (step_id, table_name, row_id, id) WHERE after IS NULL;
 CREATE INDEX changes_erased ON changes (id) WHERE commitment IS NOT NULL;
