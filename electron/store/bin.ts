@@ -35,17 +35,29 @@ function closedOwner(read: Reader, table: TableName, row: Readonly<Record<string
   return undefined;
 }
 
-function assertBasesHold(read: Reader): void {
-  const over = read.one<{ name: string }>(
-    `SELECT b.name FROM bases AS b JOIN trials AS t ON t.base_id = b.id JOIN jars AS j ON j.trial_id = t.id
-     GROUP BY b.id HAVING sum(j.base_mL) > b.volume_mL + 1e-6 LIMIT 1`,
-  );
-  if (over === undefined) return;
-  throw new Failure(
-    'refused',
-    `Meanwhile “${over.name}” was given to other jars; there is not enough of it left for these.`,
-    ['step'],
-  );
+/** The bases that restored trials and jars take from. */
+function basesOf(read: Reader, restored: readonly StoredChange[]): string[] {
+  const trials = restored.flatMap(({ table_name, row_id, before }) => {
+    if (table_name === 'trials') return [row_id];
+    return table_name === 'jars' ? [String((JSON.parse(before ?? '{}') as { trial_id?: string }).trial_id)] : [];
+  });
+  return [...new Set(trials)].flatMap((id) => read.row('trials', id)?.base_id ?? []);
+}
+
+function assertBasesHold(read: Reader, restored: readonly StoredChange[]): void {
+  for (const base of basesOf(read, restored)) {
+    const over = read.one<{ name: string }>(
+      `SELECT name FROM bases AS b WHERE id = ? AND volume_mL + 1e-6 <
+         (SELECT sum(j.base_mL) FROM trials AS t JOIN jars AS j ON j.trial_id = t.id WHERE t.base_id = b.id)`,
+      base,
+    );
+    if (over === undefined) continue;
+    throw new Failure(
+      'refused',
+      `Meanwhile “${over.name}” was given to other jars; there is not enough of it left for these.`,
+      ['step'],
+    );
+  }
 }
 
 /**
@@ -75,7 +87,7 @@ export function restoreFromBin(kitchen: Kitchen, stepId: number): { rows: number
       }
       writer.put(change.table_name, change.row_id, { ...row, revision: nextRevision(writer, change) });
     }
-    assertBasesHold(writer);
+    assertBasesHold(writer, removed);
     return { rows: removed.length };
   });
 }

@@ -61,8 +61,8 @@ export function presentationsOf(read: Reader, discrimination: string): Presentat
 export function openCupCodes(read: Reader): string[] {
   return read
     .all<{ code: string }>(
-      `SELECT DISTINCT c.value AS code FROM presentations AS p JOIN discriminations AS d ON d.id = p.discrimination_id,
-       json_each(p.codes) AS c WHERE d.closed_at IS NULL`,
+      `SELECT DISTINCT c.value AS code FROM discriminations AS d CROSS JOIN presentations AS p ON p.discrimination_id = d.id
+       CROSS JOIN json_each(p.codes) AS c WHERE d.closed_at IS NULL`,
     )
     .map(({ code }) => code);
 }

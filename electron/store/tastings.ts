@@ -161,7 +161,8 @@ export function scalesOfTrial(read: Reader, trial: string): Record<string, [numb
 /** Codes on open tastings, and a rank for every code ever used: larger is more recent. */
 export function blindCodeUse(read: Reader): { inUse: string[]; lastUsed: Record<string, number> } {
   const inUse = read.all<{ code: string }>(
-    `SELECT DISTINCT s.blind_code AS code FROM samples AS s JOIN tastings AS t ON t.id = s.tasting_id WHERE t.closed_at IS NULL`,
+    // CROSS: from the few open tastings to their samples, never from all samples ever.
+    `SELECT DISTINCT s.blind_code AS code FROM tastings AS t CROSS JOIN samples AS s ON s.tasting_id = t.id WHERE t.closed_at IS NULL`,
   );
   const used = read.all<{ code: string }>(
     'SELECT blind_code AS code FROM samples GROUP BY blind_code ORDER BY max(created_at)',

@@ -217,6 +217,7 @@ export async function makeTenYears(file: string, { trials, photos, seed }: TenYe
   (await openKitchen(file, { clock: () => new Date(start) })).close();
   const Database = sqliteDriver();
   const db = new Database(file);
+  db.pragma('journal_mode = DELETE');
   db.pragma('journal_mode = OFF');
   db.pragma('synchronous = OFF');
   db.pragma('cache_size = -400000');
