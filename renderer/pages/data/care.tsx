@@ -1,5 +1,6 @@
-import { useMutation } from '@tanstack/react-query';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { ask } from '#renderer/app/ask.ts';
+import { counted } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
@@ -8,8 +9,13 @@ import { words } from './words.ts';
 
 /** Backup and check: both only read, and both say what they saw. */
 export function Care() {
-  const backup = useMutation<ValueOf<'store:backup'>, Failure>({ mutationFn: () => ask('store:backup', {}) });
+  const client = useQueryClient();
+  const backup = useMutation<ValueOf<'store:backup'>, Failure>({
+    mutationFn: () => ask('store:backup', {}),
+    onSuccess: () => void client.invalidateQueries({ queryKey: ['backups:list'] }),
+  });
   const check = useMutation<ValueOf<'store:check'>, Failure>({ mutationFn: () => ask('store:check', {}) });
+  const rescue = useMutation<ValueOf<'store:rescue'>, Failure>({ mutationFn: () => ask('store:rescue', {}) });
   return (
     <>
       <div className="button-row">
@@ -36,9 +42,21 @@ export function Care() {
                 <li key={problem}>{problem}</li>
               ))}
             </ul>
+            <p>{words.rescueOffer}</p>
+            <div className="button-row">
+              <Button disabled={rescue.isPending} onClick={() => rescue.mutate()}>
+                {rescue.isPending ? words.rescuing : words.rescue}
+              </Button>
+            </div>
           </>
         )}
-        {[backup.error, check.error].map((failure) =>
+        {rescue.data === undefined ? null : (
+          <p>
+            {words.rescued(counted(rescue.data.rows, 'row'), String(rescue.data.lost))}{' '}
+            <span className="data-path">{rescue.data.file}</span>
+          </p>
+        )}
+        {[backup.error, check.error, rescue.error].map((failure) =>
           failure === null ? null : (
             <p key={failure.message} className="field-fault">
               {failure.message}

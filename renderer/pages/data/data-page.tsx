@@ -7,9 +7,11 @@ import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx
 import { Facts } from '#renderer/parts/facts/facts.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { Backups } from './backups.tsx';
 import { Bin } from './bin.tsx';
 import { Care } from './care.tsx';
 import { carryWords } from './carry-words.ts';
+import { EraseTaster } from './erase-taster.tsx';
 import { History } from './history.tsx';
 import { KitchenForm } from './kitchen-form.tsx';
 import { ExportAll, TakeInFile } from './take-along.tsx';
@@ -66,6 +68,10 @@ export function DataPage() {
               <Care />
             </section>
             <section className="section">
+              <h2>{words.backups}</h2>
+              <Backups />
+            </section>
+            <section className="section">
               <h2>{carryWords.title}</h2>
               <ExportAll />
               <TakeInFile />
@@ -77,11 +83,16 @@ export function DataPage() {
       <ThisWindow />
       <section className="section">
         <h2>{words.bin}</h2>
+        <p className="soft">{words.binLead}</p>
         <Bin />
       </section>
       <section className="section">
         <h2>{words.history}</h2>
         <History />
+      </section>
+      <section className="section">
+        <h2>{words.eraseTaster}</h2>
+        <EraseTaster />
       </section>
     </>
   );

@@ -1,0 +1,123 @@
+// What a kitchen of ten years costs: each screen's requests, the start, writing and reading against bare SQLite, and a backup beside it.
+// Run: npm run bench (all), or node tests/bench/ten-years-bench.ts [trials]
+import { mkdtempSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { deskOf } from '#desk/desk.ts';
+import { type DeskLine, openDeskLine } from '#hosts/desk-line.ts';
+import { openKitchen } from '#store/open-kitchen.ts';
+import { againstBare } from './against-bare.ts';
+import { screens } from './screen-requests.ts';
+import { makeTenYears, tenYears } from './ten-years.ts';
+
+const root = join(import.meta.dirname, '..', '..');
+const worker = pathToFileURL(join(root, 'electron/desk/desk-worker.ts'));
+const rounds = 20;
+
+function percentile(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.ceil(sorted.length * share) - 1)] ?? Number.NaN;
+}
+
+const ms = (value: number) => `${value.toFixed(value < 10 ? 1 : 0)} ms`;
+
+/** Milliseconds from opening the file to the first answer. */
+async function opening(file: string): Promise<number> {
+  const start = performance.now();
+  const desk = deskOf(await openKitchen(file));
+  await desk.handle('kitchen:open', {});
+  const took = performance.now() - start;
+  desk.close();
+  return took;
+}
+
+async function medianOpening(file: string): Promise<number> {
+  const times: number[] = [];
+  for (let round = 0; round < 7; round += 1) times.push(await opening(file));
+  return percentile(times, 0.5);
+}
+
+async function printScreens(file: string): Promise<void> {
+  const kitchen = await openKitchen(file);
+  const desk = deskOf(kitchen);
+  for (const { screen, requests } of screens(kitchen.read)) {
+    const times: number[] = [];
+    for (let round = 0; round < rounds; round += 1) {
+      const start = performance.now();
+      for (const [name, input] of requests) {
+        const envelope = await desk.handle(name, input);
+        if (!envelope.ok) throw new Error(`${name}: ${envelope.error.message}`);
+      }
+      times.push(performance.now() - start);
+    }
+    const p95 = percentile(times, 0.95);
+    console.log(
+      `  ${screen.padEnd(14)} p95 ${ms(p95).padStart(8)}  first ${ms(times[0] ?? 0).padStart(8)}  aim 100 ms: ${p95 <= 100 ? 'met' : 'missed'}`,
+    );
+  }
+  desk.close();
+}
+
+async function timed(line: DeskLine, name: string, input: unknown, mark: string): Promise<number> {
+  const start = performance.now();
+  const envelope = await line.ask({ ask: mark, name, input });
+  if (!envelope.ok) throw new Error(`${name}: ${envelope.error.message}`);
+  return performance.now() - start;
+}
+
+/** The longest wait for a small answer and for a small write, while a backup of the whole runs and while none does. */
+async function printStall(file: string): Promise<void> {
+  const line = openDeskLine({ worker, store: file });
+  await timed(line, 'kitchen:open', {}, 'warm');
+  const waits = async (until: () => boolean) => {
+    const [reads, writes]: [number[], number[]] = [[], []];
+    for (let number = 0; !until(); number += 1) {
+      reads.push(await timed(line, 'undo:state', {}, `r${number}`));
+      if (number % 5 === 0)
+        writes.push(await timed(line, 'drafts:keep', { name: 'bench', body: number }, `w${number}`));
+    }
+    return { read: Math.max(...reads), write: Math.max(...writes) };
+  };
+  const end = performance.now() + 3000;
+  const quiet = await waits(() => performance.now() > end);
+  let isOver = false;
+  const start = performance.now();
+  const backup = timed(line, 'store:backup', {}, 'backup').then(() => {
+    isOver = true;
+  });
+  const busy = await waits(() => isOver);
+  await backup;
+  console.log(
+    `backup of the whole in ${((performance.now() - start) / 1000).toFixed(1)} s; longest wait meanwhile: reading ${ms(busy.read)}, writing ${ms(busy.write)} (without one: ${ms(quiet.read)}, ${ms(quiet.write)}); aim 50 ms: ${Math.max(busy.read, busy.write) <= 50 ? 'met' : 'missed'}`,
+  );
+  await line.close();
+}
+
+/** Prints it all for a kitchen of so many trials; 5,000 are ten years. */
+export async function tenYearsBench(trials = tenYears.trials): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'sidejar-years-'));
+  try {
+    const file = join(folder, 'k.sidejar');
+    const start = performance.now();
+    await makeTenYears(file, { ...tenYears, trials, photos: trials * 4 });
+    const made_s = ((performance.now() - start) / 1000).toFixed(0);
+    console.log(
+      `a kitchen of ${trials} trials, ${trials * 10} jars, ${trials * 400} scores, ${trials * 4} photos: ${(statSync(file).size / 1e9).toFixed(2)} GB, made in ${made_s} s`,
+    );
+    const empty = join(folder, 'empty.sidejar');
+    (await openKitchen(empty)).close();
+    const [full_ms, empty_ms] = [await medianOpening(file), await medianOpening(empty)];
+    console.log(
+      `start: ${ms(full_ms)}, empty ${ms(empty_ms)}; ratio ${(full_ms / empty_ms).toFixed(2)}; aim 1.5: ${full_ms / empty_ms <= 1.5 ? 'met' : 'missed'}`,
+    );
+    console.log(`screens (all their requests, ${rounds} rounds):`);
+    await printScreens(file);
+    await againstBare(file);
+    await printStall(file);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+if (import.meta.main) await tenYearsBench(process.argv[2] === undefined ? undefined : Number(process.argv[2]));
