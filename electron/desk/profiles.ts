@@ -71,7 +71,7 @@ function tasterProfiles(scores: readonly NamedScore[], levels: readonly string[]
 }
 
 /** How a panel scores is told by its latest tastings; ten years of them would say little more and take minutes. */
-const experienceTastings = 12;
+const experienceTastings = 6;
 
 export const profileHandlers: Handlers<
   'profiles:open' | 'profiles:save' | 'profiles:judge' | 'tasters:setAside' | 'tasters:bringBack' | 'panel:experience'

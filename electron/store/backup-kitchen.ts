@@ -62,7 +62,7 @@ export async function backupKitchen(kitchen: Kitchen, to?: string, kind: BackupK
     renameSync(unfinished, file);
     syncFolder(dirname(file));
   } catch (error) {
-    for (const left of [unfinished, `${unfinished}-journal`]) rmSync(left, { force: true });
+    for (const left of [unfinished, `${unfinished}-journal`]) if (existsSync(left)) rmSync(left);
     const failure = sqliteFailure(error);
     if (failure instanceof Failure) throw failure;
     throw new Failure(

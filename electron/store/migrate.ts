@@ -24,7 +24,7 @@ async function copyBefore(db: Sqlite, file: string, from: number, now: Date): Pr
     assertWhole(unfinished, 'The copy made before bringing this kitchen up to date is not whole. Nothing was changed.');
     renameSync(unfinished, copy);
   } finally {
-    for (const left of [unfinished, `${unfinished}-journal`]) rmSync(left, { force: true });
+    for (const left of [unfinished, `${unfinished}-journal`]) if (existsSync(left)) rmSync(left);
   }
 }
 

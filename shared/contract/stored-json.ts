@@ -13,4 +13,5 @@ export const storedJson: Readonly<Record<string, Readonly<Record<string, z.ZodTy
   levels: { formula },
   presentations: { codes: z.array(z.string().regex(/^\d{3}$/)).max(3) },
   recipe_versions: { formula, vessel, target: recipeDraft.shape.target.max(100) },
+  erasures: { entries: z.array(z.tuple([z.int(), z.int()])) },
 };

@@ -3,6 +3,9 @@ import { Failure } from '#shared/failure.ts';
 import type { Value } from '../statements.ts';
 import { type TableName, tableNames } from '../tables.ts';
 
+/** What travels: every table but the erasures, which speak of this file's own log and would say nothing true of another's. */
+export const carriedTables = tableNames.filter((table) => table !== 'erasures');
+
 /** Rows by table, as they stand in a kitchen. */
 export type CarriedRows = ReadonlyMap<TableName, readonly Readonly<Record<string, Value>>[]>;
 
@@ -45,7 +48,7 @@ export function readCarriedFile(text: string, schema: number): CarriedFile {
   }
   const rows = new Map<TableName, Readonly<Record<string, Value>>[]>();
   for (const [name, own] of Object.entries(read.data.tables)) {
-    const table = tableNames.find((each) => each === name);
+    const table = carriedTables.find((each) => each === name);
     if (table === undefined) {
       throw new Failure(
         'invalid-input',
@@ -66,7 +69,7 @@ export function* carriedText(
   const head = { format: carriedFormat, holds, schema, from };
   yield `${JSON.stringify(head, null, 1).slice(0, -2)},\n "tables": {`;
   let isFirstTable = true;
-  for (const table of tableNames) {
+  for (const table of carriedTables) {
     let isFirst = true;
     for (const row of rowsOf(table)) {
       if (isFirst) yield `${isFirstTable ? '' : ','}\n  ${JSON.stringify(table)}: [`;

@@ -204,6 +204,10 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
     volume_mL: 'How much (mL)',
     lot: 'Lot code',
   },
+  erasures: {
+    what: 'What was erased for good: a taster, or what lay in the bin',
+    entries: 'Entries of the change log (JSON list)',
+  },
 };
 
 /** What a column means, in one line; undefined when nobody has said. */

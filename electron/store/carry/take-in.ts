@@ -2,9 +2,9 @@ import { Failure } from '#shared/failure.ts';
 import { rowText } from '../change-log.ts';
 import type { Reader } from '../reader.ts';
 import type { Value } from '../statements.ts';
-import { type TableName, tableNames } from '../tables.ts';
+import type { TableName } from '../tables.ts';
 import type { Writer } from '../writer.ts';
-import type { CarriedFile } from './carried-file.ts';
+import { type CarriedFile, carriedTables } from './carried-file.ts';
 import { rowProblem, wholeRow } from './row-problem.ts';
 
 type Row = Record<string, Value>;
@@ -48,7 +48,9 @@ function freeName(read: Reader, table: TableName, name: string, from: string, ar
 }
 
 function isEmpty(read: Reader): boolean {
-  return tableNames.every((table) => table === 'kitchens' || read.one(`SELECT 1 FROM ${table} LIMIT 1`) === undefined);
+  return carriedTables.every(
+    (table) => table === 'kitchens' || read.one(`SELECT 1 FROM ${table} LIMIT 1`) === undefined,
+  );
 }
 
 /**
@@ -67,7 +69,7 @@ export function takeIn(read: Reader, { rows, from }: CarriedFile, watch: () => v
   const kept: TakeIn['kept'] = [];
   const renamed: TakeIn['renamed'] = [];
   let same = 0;
-  for (const table of tableNames) {
+  for (const table of carriedTables) {
     const given = rows.get(table) ?? [];
     if (table === 'kitchens' && !wasEmpty) continue;
     const names = new Set<string>();

@@ -4,8 +4,8 @@ import { csvText } from '#shared/csv-text.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '../kitchen.ts';
 import type { Value } from '../statements.ts';
-import { columnNames, type TableName, tableNames } from '../tables.ts';
-import { carriedText } from './carried-file.ts';
+import { columnNames, type TableName } from '../tables.ts';
+import { carriedTables, carriedText } from './carried-file.ts';
 import { csvMetadata } from './csv-metadata.ts';
 
 export interface ExportedFile {
@@ -85,7 +85,10 @@ export function writeExport(
   const unfinished = `${folder}.unfinished`;
   const files: ExportedFile[] = [];
   const counts = new Map(
-    tableNames.map((table) => [table, kitchen.read.one<{ n: number }>(`SELECT count(*) AS n FROM ${table}`)?.n ?? 0]),
+    carriedTables.map((table) => [
+      table,
+      kitchen.read.one<{ n: number }>(`SELECT count(*) AS n FROM ${table}`)?.n ?? 0,
+    ]),
   );
   const total = 2 * [...counts.values()].reduce((sum, count) => sum + count, 0);
   let done = 0;
@@ -113,7 +116,7 @@ export function writeExport(
     mkdirSync(unfinished, { recursive: true });
     kitchen.db.transaction(() => {
       const name = kitchen.read.one<{ name: string }>('SELECT name FROM kitchens')?.name ?? '';
-      const written = tableNames.filter((table) => (counts.get(table) ?? 0) > 0);
+      const written = carriedTables.filter((table) => (counts.get(table) ?? 0) > 0);
       for (const table of written) add(`${table}.csv`, counts.get(table) ?? 0, csvOf(table));
       const about = { from: name, holds: 'kitchen', schema: schemaOf(kitchen) } as const;
       add('kitchen.json', total / 2, carriedText(about, rowsOf));
