@@ -19,6 +19,7 @@ export const reasonCodes = [
   'perfect-score',
   'below-chance',
   'composition-unknown',
+  'base-sugar-unknown',
   'vessel-unrated',
   'incomplete-panel',
   'scale-turned-round',

@@ -1,8 +1,9 @@
 import { type Celsius, celsius, type Grams, grams, type Hours } from '#core/units/branded.ts';
 import { foodHeat } from './food-heat.ts';
 import type { JarInput, JarVessel } from './jar-input.ts';
+import { jarVolume_mL } from './jar-volume.ts';
 import { type MixPart, mixEnthalpy_kJ, mixing } from './mixing.ts';
-import type { ResolvedAddition } from './resolve-addition.ts';
+import { type ResolvedAddition, resolveAddition } from './resolve-addition.ts';
 import { sugarSolution } from './sugar-solution.ts';
 import { stillAir_W_per_m2K, warming } from './warming.ts';
 
@@ -33,9 +34,9 @@ export function coldStart(
   volume_mL: number,
   timeConstant_h?: number,
 ): ColdStart {
-  const parts = [basePart(input), ...additions.filter((one) => one.mass_g > 0).map(additionPart)];
+  const parts = partsOf(input, additions);
   const { mix_C, ice_g } = mixing(parts);
-  const capacity_kJ_per_K = mixEnthalpy_kJ(parts, 21) - mixEnthalpy_kJ(parts, 20);
+  const capacity_kJ_per_K = capacityOf(parts);
   const conductance_W_per_K =
     timeConstant_h === undefined
       ? stillAir_W_per_m2K * surface_m2(input.vessel, volume_mL)
@@ -54,8 +55,32 @@ export function coldStart(
   };
 }
 
+/**
+ * How fast a jar comes to the room's temperature in still air: the time constant that a measured one is held against.
+ *
+ * Method: heat capacity of the contents over 8 W/(m²·K) times the jar's surface.
+ *
+ * @param input a jar without a problem (`jarProblem` returns null)
+ * @returns hours; after one of them the gap to the room is down to 37 %
+ * Accuracy: the coefficient is common practice for a jar standing in a room, 5 to 12.
+ */
+export function stillAirTimeConstant_h(input: JarInput): number {
+  const additions = input.additions.flatMap((one) => resolveAddition(one, input.ambient_C) ?? []);
+  const conductance_W_per_K =
+    stillAir_W_per_m2K * surface_m2(input.vessel, jarVolume_mL(input.base.volume_mL, additions));
+  return capacityOf(partsOf(input, additions)) / (3.6 * conductance_W_per_K);
+}
+
+function partsOf(input: JarInput, additions: readonly ResolvedAddition[]): MixPart[] {
+  return [basePart(input), ...additions.filter((one) => one.mass_g > 0).map(additionPart)];
+}
+
+function capacityOf(parts: readonly MixPart[]): number {
+  return mixEnthalpy_kJ(parts, 21) - mixEnthalpy_kJ(parts, 20);
+}
+
 function basePart({ base }: JarInput): MixPart {
-  const { brix, density_kg_per_m3 } = sugarSolution({ sugar_g_per_L: base.sugar_g_per_L });
+  const { brix, density_kg_per_m3 } = sugarSolution({ sugar_g_per_L: base.sugar_g_per_L ?? 0 });
   return {
     mass_g: grams((base.volume_mL * density_kg_per_m3) / 1000),
     temperature_C: celsius(base.temperature_C),
@@ -74,30 +99,4 @@ function surface_m2({ capacity_mL, diameter_mm }: JarVessel, volume_mL: number):
   const end_cm2 = (Math.PI * width_cm ** 2) / 4;
   const height_cm = volume_mL / end_cm2;
   return (2 * end_cm2 + Math.PI * width_cm * height_cm) / 1e4;
-}
-
-/** How much of a slow start the cold explains. */
-export interface SlowStart {
-  readonly cold_h: { readonly low: number; readonly high: number };
-  readonly rest_h: { readonly low: number; readonly high: number };
-  readonly sentence: string;
-}
-
-/**
- * Splits a slow start into what the cold explains and the rest, which is not temperature.
- *
- * @param late_h how many hours later the jar started than its neighbour, at least 0
- * @param lost the equivalent hours that the cold cost
- * @example slowStart(12, { low: 2.6, high: 3.1 }).sentence // 'Of 12 h, the cold explains about 2.6 to 3.1 h; the rest is not temperature.'
- */
-export function slowStart(late_h: number, lost: { readonly low: number; readonly high: number }): SlowStart {
-  const share = (hours: number) => Math.min(late_h, Math.max(0, hours));
-  const cold_h = { low: share(lost.low), high: share(lost.high) };
-  const rest_h = { low: late_h - cold_h.high, high: late_h - cold_h.low };
-  const said = (hours: number) => Number(hours.toFixed(1));
-  const sentence =
-    rest_h.high < 0.05
-      ? `The cold explains all ${said(late_h)} h.`
-      : `Of ${said(late_h)} h, the cold explains about ${said(cold_h.low)} to ${said(cold_h.high)} h; the rest is not temperature.`;
-  return { cold_h, rest_h, sentence };
 }

@@ -4,6 +4,7 @@ import type { JarFigures } from './jar-figures.ts';
 import type { JarInput } from './jar-input.ts';
 import { pressureCautions } from './pressure-cautions.ts';
 import type { ResolvedAddition } from './resolve-addition.ts';
+import { mouldCaution } from './standing-cautions.ts';
 
 /** Room for froth and rising fruit, as a share of the vessel. Common practice, no source. */
 const frothRoom = 0.1;
@@ -18,6 +19,7 @@ export function jarCautions(input: JarInput, additions: readonly ResolvedAdditio
     ...alcoholCautions(sheet),
     ...closingCautions(input, sheet),
     ...coldCautions(sheet),
+    ...mouldCautions(input, additions),
     ...ingredientCautions(additions),
     caution(
       'ph-measure',
@@ -57,7 +59,13 @@ function alcoholCautions({ alcohol }: JarFigures): Caution[] {
   const most = alcohol.ifAllSugar_pctVol;
   const truth = 'It is a bound only as far as the base’s own sugar and alcohol are true.';
   if (most === null) {
-    return [caution('alcohol-unknown', 'Without the fruit’s sugar the alcohol cannot be bounded.', alcoholBasis)];
+    return [
+      caution(
+        'alcohol-unknown',
+        'Not all of its sugar is known, so nobody can say how much alcohol it may reach. Tell whoever avoids it.',
+        alcoholBasis,
+      ),
+    ];
   }
   if (most < alcoholLine_pctVol) {
     return [caution('alcohol-bound', `All its sugar would make ${most.toFixed(2)} % vol. ${truth}`, alcoholBasis)];
@@ -96,27 +104,20 @@ function coldCautions({ thaw }: JarFigures): Caution[] {
   ];
 }
 
+function mouldCautions({ vessel }: JarInput, additions: readonly ResolvedAddition[]): Caution[] {
+  const hasPieces = additions.some(
+    (one) => one.mass_g > 0 && one.state !== 'liquid' && one.category !== 'sweetener' && one.category !== 'tea',
+  );
+  return hasPieces || vessel.kind === 'open-jar' ? [mouldCaution()] : [];
+}
+
 function ingredientCautions(additions: readonly ResolvedAddition[]): Caution[] {
   const present = additions.filter((one) => one.mass_g > 0);
   const found: Caution[] = [];
-  if (present.some((one) => one.state !== 'liquid' && one.category !== 'sweetener')) {
-    found.push(
-      caution(
-        'mould',
-        'Fruit that floats dry grows mould. Push it under daily; if it is fuzzy or coloured, throw the whole jar away.',
-        commonPractice,
-      ),
-    );
-  }
   const juices = present.filter((one) => one.state === 'liquid' && (one.category === 'juice' || one.category === null));
   if (juices.length > 0) {
-    found.push(
-      caution(
-        'preserved-juice',
-        `Read the label of ${named(juices)}: sorbate or benzoate stops yeast.`,
-        commonPractice,
-      ),
-    );
+    const label = `Read the label of ${named(juices)}: sorbate or benzoate stops a ferment.`;
+    found.push(caution('preserved-juice', label, commonPractice));
   }
   if (present.some((one) => /\bhoney\b/i.test(one.name))) {
     found.push(
@@ -127,12 +128,12 @@ function ingredientCautions(additions: readonly ResolvedAddition[]): Caution[] {
       ),
     );
   }
-  const allergens = [...new Set(present.flatMap((one) => one.allergens))];
-  if (allergens.length > 0) {
+  const allergens = new Set(present.flatMap((one) => one.allergens));
+  if (allergens.size > 0) {
     found.push(
       caution(
         'allergens',
-        `Brings ${allergens.join(', ')}: name it on the label.`,
+        `Brings ${[...allergens].join(', ')}: name it on the label.`,
         'Regulation (EU) No 1169/2011, Annex II',
       ),
     );

@@ -12,9 +12,17 @@ export interface JarVessel {
   readonly ratedGauge_bar?: number | undefined;
 }
 
+/** An ingredient that the pantry does not bring: what it is made of, and what its owner said of it. */
+export interface OwnJarIngredient extends FoodComposition {
+  readonly name: string;
+  readonly allergens?: readonly string[] | undefined;
+  /** Its kind in the pantry's words, such as juice; where nobody says, a liquid may be a juice. */
+  readonly kind?: string | undefined;
+}
+
 export interface JarAddition {
   /** A name of the pantry, or an ingredient of one's own with its grams per 100 g. */
-  readonly ingredient: string | ({ readonly name: string } & FoodComposition);
+  readonly ingredient: string | OwnJarIngredient;
   readonly mass_g: number;
   readonly state: 'fresh' | 'frozen' | 'liquid';
   /** Default: the room's for fresh and liquid, −18 °C for frozen. */
@@ -27,7 +35,8 @@ export interface JarInput {
   readonly base: {
     readonly volume_mL: number;
     readonly temperature_C: number;
-    readonly sugar_g_per_L: number;
+    /** `null`: nobody knows, and the sheet says so. */
+    readonly sugar_g_per_L: number | null;
     readonly alcohol_pctVol?: number | undefined;
   };
   readonly additions: readonly JarAddition[];

@@ -61,7 +61,9 @@ function baseProblem({ vessel, base }: JarInput): InputProblem | null {
   }
   return (
     outside(['base', 'temperature_C'], 'The base’s temperature', base.temperature_C, -2, 100, '°C') ??
-    outside(['base', 'sugar_g_per_L'], 'The base’s sugar', base.sugar_g_per_L, 0, saturation_g_per_L, 'g/L') ??
+    optional(base.sugar_g_per_L ?? undefined, (value) =>
+      outside(['base', 'sugar_g_per_L'], 'The base’s sugar', value, 0, saturation_g_per_L, 'g/L'),
+    ) ??
     optional(base.alcohol_pctVol, (value) =>
       outside(['base', 'alcohol_pctVol'], 'The base’s alcohol', value, 0, 20, '% vol'),
     )
@@ -96,7 +98,7 @@ function contentsProblem(input: JarInput): InputProblem | null {
 
 /** Grams of sugar in the jar, as far as they are known. */
 function sugarOf({ base }: JarInput, additions: readonly { mass_g: number; composition: FoodComposition }[]): number {
-  let sugar_g = (base.sugar_g_per_L * base.volume_mL) / 1000;
+  let sugar_g = ((base.sugar_g_per_L ?? 0) * base.volume_mL) / 1000;
   for (const { mass_g, composition } of additions) {
     const sugars = knownSugars(composition);
     sugar_g += sugars === null ? 0 : (mass_g * (sugars.sucrose_g + sugars.hexose_g)) / 100;

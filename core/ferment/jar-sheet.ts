@@ -28,12 +28,13 @@ export interface JarSheet extends JarFigures {
  * `coldStart`. Neither alcohol is a forecast: bacteria and acid take their share; the bound is as true as the base's own figures.
  *
  * @param input a jar without a problem (`jarProblem` returns null)
+ * @param timeConstant_h how fast this very jar warms, from `ownWarming`; absent: as in still air
  * @throws OutOfDomain, with the sentence of the problem, when it has one
  * Accuracy: volume 1 %; sugar that of the food table (a real fruit ±20 %).
  * Source: USDA SR28; Choi and Okos (1986); ICUMSA SPS-4; Weiss (1974); Balling.
  * @example jarSheet({ vessel: { kind: 'lidded-jar', capacity_mL: 1000 }, base, additions: [], ambient_C: 22 }).fillFraction
  */
-export function jarSheet(input: JarInput): JarSheet {
+export function jarSheet(input: JarInput, timeConstant_h?: number): JarSheet {
   const problem = jarProblem(input);
   if (problem) throw new OutOfDomain(problem.path.join('.'), problem.code, problem.message);
   const additions = input.additions
@@ -45,7 +46,7 @@ export function jarSheet(input: JarInput): JarSheet {
   const { sugar, alcohol } = jarSugar(input, additions, volume_mL, reasons);
   const carbonation = carbonationOf(input, volume_mL, headspace_mL, reasons);
   const thaw = additions.some((one) => one.state === 'frozen' && one.mass_g > 0)
-    ? coldStart(input, additions, volume_mL)
+    ? coldStart(input, additions, volume_mL, timeConstant_h)
     : null;
   const sheet: JarFigures = {
     volume_mL,

@@ -14,7 +14,6 @@ export function jarSugar(
   volume_mL: Millilitres,
   reasons: Reason[],
 ): Pick<JarFigures, 'sugar' | 'alcohol'> {
-  const baseSugar_g = (base.sugar_g_per_L * base.volume_mL) / 1000;
   const alcoholNow = percentVolume(((base.alcohol_pctVol ?? 0) * base.volume_mL) / volume_mL);
   const sugarLeftToHalfPercent_g_per_L = sugarToHalfPercent_g_per_L(alcoholNow);
   let sucrose_g = 0;
@@ -36,6 +35,15 @@ export function jarSugar(
     };
   }
   const added_g = sucrose_g + hexose_g;
+  if (base.sugar_g_per_L === null) {
+    const needs = 'The sugar of the base, in g/L: as it was started, or as it is now.';
+    for (const path of [['sugar'], ['alcohol']]) reasons.push({ path, code: 'base-sugar-unknown', needs });
+    return {
+      sugar: { added_g, total_g_per_L: null, brix: null, sg: null },
+      alcohol: { ifAllSugar_pctVol: null, ifYeastYield_pctVol: null, sugarLeftToHalfPercent_g_per_L },
+    };
+  }
+  const baseSugar_g = (base.sugar_g_per_L * base.volume_mL) / 1000;
   const total_g_per_L = (1000 * (baseSugar_g + added_g)) / volume_mL;
   const { brix, sg } = sugarSolution({ sugar_g_per_L: total_g_per_L });
   const most_g = (baseSugar_g + sucrose_g) * sucroseYield.ethanol + hexose_g * hexoseYield.ethanol;

@@ -86,31 +86,3 @@ export function titrantCaution(): Caution {
     commonPractice,
   );
 }
-
-/**
- * The caution of treated water for a culture.
- *
- * @param residual_mg_per_L chlorine or chloramine as Cl₂, 0–20
- * @returns none at zero
- * @throws OutOfDomain outside that range
- * Source: EPA, 40 CFR 141.65: up to 4.0 mg/L may stand in tap water.
- */
-export function waterCautions(residual_mg_per_L: number): Caution[] {
-  if (within('residual_mg_per_L', residual_mg_per_L, 0, 20) === 0) return [];
-  return [
-    caution(
-      'chlorinated-water',
-      `${residual_mg_per_L} mg/L of chlorine may hold the culture back. Letting water stand or boiling it drives off chlorine, not chloramine; a carbon filter takes both.`,
-      'EPA, 40 CFR 141.65 (up to 4.0 mg/L as Cl₂ in tap water); its effect on cultures is common practice, no source',
-    ),
-  ];
-}
-
-/** What stands on everything that might be sold or given away as a product. */
-export function sellingCaution(): Caution {
-  return caution(
-    'selling',
-    'Selling is another matter: ask your local authority or a licensed process authority before you do. These sheets are kitchen estimates.',
-    commonPractice,
-  );
-}

@@ -23,8 +23,8 @@ export function resolveAddition(addition: JarAddition, ambient_C: number): Resol
     temperature_C: addition.temperature_C ?? (state === 'frozen' ? freezer_C : ambient_C),
   };
   if (typeof addition.ingredient !== 'string') {
-    const { name, ...composition } = addition.ingredient;
-    return { ...shared, name, composition, freezingPoint_C: null, allergens: [], category: null };
+    const { name, allergens = [], kind = null, ...composition } = addition.ingredient;
+    return { ...shared, name, composition, freezingPoint_C: null, allergens, category: kind };
   }
   const known = findIngredient(addition.ingredient);
   if (!known) return null;

@@ -3,7 +3,7 @@ import type { JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
 import { jarSheet } from '#core/ferment/jar-sheet.ts';
 import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
-import { sellingCaution } from '#core/ferment/reading-cautions.ts';
+import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 
 /** What is about one jar on one day, not about a drink that is made again. */
 const ofTheJar: readonly CautionCode[] = ['overfull', 'headspace-froth', 'cold-start', 'sugar-at-closing'];
@@ -55,5 +55,5 @@ export function recipeCautions(jar: JarInput, known: KnownOfRecipe): Caution[] {
             'Regulation (EU) No 1169/2011, Annex II',
           ),
         ];
-  return [...found, ...alcohol, ...allergens, sellingCaution()];
+  return [...found, ...alcohol, ...allergens, tapWaterCaution(), sellingCaution()];
 }

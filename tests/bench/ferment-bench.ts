@@ -55,7 +55,8 @@ function bare({ base, additions, vessel, ambient_C, sealedWithSugar_g_per_L = 0 
   const volume =
     base.volume_mL +
     mass * 10 * (89.97 / 995.74 + 0.43 / 1319.53 + 0.11 / 917.24 + 0.37 / 2418.19 + 2.1 / 1304.18 + 7.02 / 1592.89);
-  const sugar = (base.sugar_g_per_L * base.volume_mL) / 1000 + mass * 0.0456;
+  const baseSugar = base.sugar_g_per_L ?? 0;
+  const sugar = (baseSugar * base.volume_mL) / 1000 + mass * 0.0456;
   const w = strength((1000 * sugar) / volume);
   const sg = solution(w) / solution(0);
   const alcohol = (sugar * 0.53835 - mass * 0.0419 * 0.02692 + sugar * 0.48391) / volume;
@@ -64,7 +65,7 @@ function bare({ base, additions, vessel, ambient_C, sealedWithSugar_g_per_L = 0 
   const gas = (t: number) => solubility(t) * litres + head / (0.082057366 * (t + 273.15));
   const held = gas(ambient_C) + (4 * sealedWithSugar_g_per_L * litres) / 342.297;
   const pressure = held / gas(ambient_C) + held / gas(35);
-  const baseDry = strength(base.sugar_g_per_L);
+  const baseDry = strength(baseSugar);
   const baseMass = (base.volume_mL * solution(baseDry)) / 1000;
   const heat = (t: number) => baseMass * liquid(t, baseDry) + mass * fruit(t);
   const total = baseMass * liquid(base.temperature_C, baseDry) + mass * fruit(-18);

@@ -15,6 +15,7 @@ import { foodEnthalpy_kJ_per_kg, foodHeat, specificHeat_kJ_per_kgK } from '#core
 import { freezingPoint_C } from '#core/ferment/freezing-point.ts';
 import { hydrometer } from '#core/ferment/hydrometer.ts';
 import { jarVolume_mL } from '#core/ferment/jar-volume.ts';
+import { ownWarming } from '#core/ferment/own-warming.ts';
 import { sucroseDensity_kg_per_m3 } from '#core/ferment/sucrose-density.ts';
 import { sgFromSgInAir, sucroseSaturation_brix, sugarSolution } from '#core/ferment/sugar-solution.ts';
 import { calibratedTimeConstant_h } from '#core/ferment/warming.ts';
@@ -72,6 +73,19 @@ describe('the examples of the doc comments', () => {
     ['foodEnthalpy_kJ_per_kg', () => foodEnthalpy_kJ_per_kg(foodHeat(water), 20), 83.95, 1],
     ['specificHeat_kJ_per_kgK', () => specificHeat_kJ_per_kgK(water), 4.184, 3],
     ['freezingPoint_C', () => freezingPoint_C({ water_g: 90, sugars_g: 10, sucrose_g: 10 }), -0.62, 2],
+    [
+      'ownWarming',
+      () =>
+        ownWarming(
+          [
+            { hours: 0, temperature_C: 10 },
+            { hours: 2, temperature_C: 16 },
+          ],
+          22,
+        )?.timeConstant_h.middle ?? 0,
+      2.885,
+      3,
+    ],
     [
       'calibratedTimeConstant_h',
       () => calibratedTimeConstant_h({ hours: 0, temperature_C: 10 }, { hours: 2, temperature_C: 16 }, 22),

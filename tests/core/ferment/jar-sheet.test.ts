@@ -49,6 +49,22 @@ describe('jarSheet', () => {
     expect(sheet.reasons.map((one) => one.code)).toEqual(['composition-unknown', 'composition-unknown']);
     expect(sheet.cautions.map((one) => one.code)).toContain('alcohol-unknown');
   });
+  it('leaves sugar and alcohol unknown where nobody knows the base’s, asks for it, and still says how full the jar is', () => {
+    const sheet = jarSheet({
+      ...jar,
+      base: { ...jar.base, sugar_g_per_L: null },
+      additions: [{ ingredient: 'raspberries, frozen', mass_g: 80, state: 'frozen' }],
+    });
+    expect(sheet.sugar).toEqual({ added_g: expect.closeTo(3.536, 9), total_g_per_L: null, brix: null, sg: null });
+    expect([sheet.alcohol.ifAllSugar_pctVol, sheet.alcohol.ifYeastYield_pctVol]).toEqual([null, null]);
+    expect(sheet.reasons).toEqual([
+      expect.objectContaining({ path: ['sugar'], code: 'base-sugar-unknown' }),
+      expect.objectContaining({ path: ['alcohol'], code: 'base-sugar-unknown' }),
+    ]);
+    expect(sheet.volume_mL).toBeGreaterThan(870);
+    expect(sheet.thaw?.mix_C).toBeLessThan(20);
+    expect(sheet.cautions.map((one) => one.code)).toContain('alcohol-unknown');
+  });
   it('says why there is no pressure in an open jar and in an overfull one', () => {
     const open = jarSheet({ ...jar, vessel: { kind: 'open-jar', capacity_mL: 1000 }, sealedWithSugar_g_per_L: 5 });
     expect([open.carbonation, open.reasons[0]?.code]).toEqual([null, 'vessel-open']);
@@ -154,6 +170,14 @@ describe('the cautions of a jar', () => {
     expect(find('apple juice', 'liquid')).toContain('preserved-juice');
     expect(find('apples', 'fresh')).toContain('mould');
     expect(find('apple juice', 'liquid')).not.toContain('mould');
+  });
+  it('caution mould in every open jar, with or without fruit, and name the allergens of an ingredient of one’s own', () => {
+    const open = { ...jar, vessel: { kind: 'open-jar' as const, capacity_mL: 1000 }, additions: [] };
+    expect(codes(open)).toContain('mould');
+    expect(codes({ ...jar, additions: [] })).not.toContain('mould');
+    const own = { name: 'nut paste', water_g: 40, sugars_g: 20, allergens: ['nuts'] };
+    const sheet = jarSheet({ ...jar, additions: [{ ingredient: own, mass_g: 10, state: 'fresh' }] });
+    expect(sheet.cautions.find(({ code }) => code === 'allergens')?.message).toContain('nuts');
   });
   it('caution a closing sugar that the jar does not have', () => {
     expect(codes({ ...jar, sealedWithSugar_g_per_L: 60 })).toContain('sugar-at-closing');

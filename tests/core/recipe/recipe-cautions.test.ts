@@ -18,6 +18,7 @@ describe('recipeCautions(jar, known)', () => {
       'mould',
       'ph-measure',
       'live-drink',
+      'chlorinated-water',
       'selling',
     ]);
   });
@@ -38,7 +39,11 @@ describe('recipeCautions(jar, known)', () => {
 
   it('still cautions where no sheet can be worked out', () => {
     const impossible = { ...jar, base: { ...jar.base, temperature_C: 300 } };
-    expect(recipeCautions(impossible, known).map(({ code }) => code)).toEqual(['vessel-unrated', 'selling']);
+    expect(recipeCautions(impossible, known).map(({ code }) => code)).toEqual([
+      'vessel-unrated',
+      'chlorinated-water',
+      'selling',
+    ]);
   });
 
   it('gives each caution a basis and never calls anything safe', () => {

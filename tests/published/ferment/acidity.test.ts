@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { acidFactor_g_per_meq, acidity, titrationEndPoints } from '#core/ferment/acidity.ts';
-import { readingCautions, sellingCaution, waterCautions } from '#core/ferment/reading-cautions.ts';
+import { readingCautions } from '#core/ferment/reading-cautions.ts';
+import { mouldCaution, sellingCaution, tapWaterCaution, waterCautions } from '#core/ferment/standing-cautions.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 
 describe('titratable acidity', () => {
@@ -63,6 +64,9 @@ describe('cautions about pH, water and selling', () => {
   it('caution water with a residual, with its basis', () => {
     expect(waterCautions(2)[0]?.basis).toContain('4.0 mg/L');
     expect(waterCautions(0)).toEqual([]);
+    expect(tapWaterCaution().message).toContain('up to 4 mg/L');
+    expect(tapWaterCaution().basis).toContain('40 CFR 141.65');
+    expect(mouldCaution().message).toMatch(/discard the whole jar.*Film yeast is not mould.*in doubt, discard/);
   });
   it('send whoever sells to their authority', () => {
     expect(sellingCaution().message).toMatch(/local authority or a licensed process authority/);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { slowStart } from '#core/ferment/cold-start.ts';
 import { foodEnthalpy_kJ_per_kg, foodHeat, iceShare, specificHeat_kJ_per_kgK } from '#core/ferment/food-heat.ts';
 import { freezingPoint_C } from '#core/ferment/freezing-point.ts';
 import { mixing } from '#core/ferment/mixing.ts';
+import { slowStart } from '#core/ferment/slow-start.ts';
 import { calibratedTimeConstant_h, warming } from '#core/ferment/warming.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
