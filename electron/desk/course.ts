@@ -1,85 +1,99 @@
+import { declineBand } from '#core/ferment/decline-band.ts';
 import { equivalentHours } from '#core/ferment/equivalent-hours.ts';
 import { readingCautions } from '#core/ferment/reading-cautions.ts';
-import { sugarAt, sugarDecline } from '#core/ferment/sugar-decline.ts';
-import { sugarSolution } from '#core/ferment/sugar-solution.ts';
+import { sugarDecline } from '#core/ferment/sugar-decline.ts';
 import { timeToSweetness } from '#core/ferment/time-to-sweetness.ts';
-import { OutOfDomain } from '#core/out-of-domain.ts';
 import { hoursBetween } from '#core/trial/moment.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { type Jar, jarsOfTrial, readingsOfJar } from '#store/jars.ts';
+import { type Jar, jarsOfTrial } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
+import { findTrial, type TrialWhole } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { baseOfTrial, type Room, roomOf } from './jar-input-of.ts';
+import { brixOf, eventsOf, pointsOf, readingsInTime, temperaturesSinceStart } from './reading-points.ts';
 
 type Course = ValueOf<'course:read'>['jars'][number];
-type Point = Course['brix'][number];
 
 const curvePoints = 41;
 
-/** °Bx of a reading: as read, or worked out from its specific gravity; null outside the tables. */
-function brixOf(reading: { brix: number | null; sg: number | null }): number | null {
-  if (reading.brix !== null) return reading.brix;
-  if (reading.sg === null) return null;
-  try {
-    return sugarSolution({ sg: reading.sg }).brix;
-  } catch (error) {
-    if (error instanceof OutOfDomain) return null;
-    throw error;
-  }
+/** How long a jar stood until it left the shelf, or until now, in hours and in hours at 22 °C. */
+function stoodOf(
+  jar: Jar,
+  now: Date,
+  log: readonly { hours: number; temperature_C: number }[],
+  room: Room,
+): Course['stood'] {
+  if (jar.startedAt === null) return null;
+  const [first] = [jar.pulledAt, jar.strainedAt, jar.discardedAt].filter((moment) => moment !== null).toSorted();
+  const end = first ?? now.toISOString();
+  const hours = Math.max(0, hoursBetween(jar.startedAt, end));
+  const inside = log.filter((one) => one.hours <= hours);
+  const last = inside.at(-1);
+  // Between the last reading and the end nobody looked: it is taken to have stayed as warm.
+  const held = { hours, temperature_C: last?.temperature_C ?? room.temperature_C };
+  const whole = last !== undefined && last.hours >= hours ? inside : [...inside, held];
+  return { hours, equivalent: equivalentHours(whole), from: last === undefined ? room.from : 'readings' };
 }
 
-/** Two thermometers read at one moment count as their mean. */
-function atOneTimeEach(points: readonly Point[]): { hours: number; temperature_C: number }[] {
-  return [...Map.groupBy(points, ({ hours }) => hours)].map(([hours, own]) => ({
-    hours,
-    temperature_C: own.reduce((sum, { value }) => sum + value, 0) / own.length,
-  }));
+interface Around {
+  readonly kitchen: Kitchen;
+  readonly trial: TrialWhole;
+  readonly drink: 'kombucha' | 'other';
+  readonly wanted: number | undefined;
 }
 
-function courseOf(kitchen: Kitchen, jar: Jar, wanted: number | undefined): Course {
-  const start = jar.startedAt ?? jar.plannedStart;
-  const readings = readingsOfJar(kitchen.read, jar.id).map((reading) => ({
-    ...reading,
-    hours: hoursBetween(start, reading.takenAt),
-  }));
-  const points = (read: (reading: (typeof readings)[number]) => number | null): Point[] =>
-    readings.flatMap((reading) => {
-      const value = read(reading);
-      return value === null ? [] : [{ hours: reading.hours, value }];
-    });
-  const brix = points(brixOf);
-  const temperatures = points(({ temperature_C }) => temperature_C);
+function courseOf({ kitchen, trial, drink, wanted }: Around, jar: Jar): Course {
+  const readings = readingsInTime(kitchen, jar);
+  const brix = pointsOf(readings, brixOf);
+  const ph = pointsOf(readings, (reading) => reading.ph);
+  const temperatures = temperaturesSinceStart(readings);
   const sugars = brix.map(({ hours, value }) => ({ hours, sugar: value }));
   const decline = sugarDecline(sugars);
   const sweet = wanted === undefined || wanted <= 0 ? null : timeToSweetness(sugars, wanted);
   const last = Math.max(0, ...brix.map(({ hours }) => hours));
+  const hoursDrawn = Array.from({ length: curvePoints }, (_, step) => (last * step) / (curvePoints - 1));
+  const formula = trial.levelsWhole.find(({ id }) => id === jar.level)?.formula;
+  const base = baseOfTrial(kitchen, trial);
+  const room = roomOf(formula ?? { additions: [], days: 0, cover: null, temperature_C: null }, trial, base);
   return {
     jar: jar.id,
     label: jar.label,
     level: jar.levelName,
+    isControl: jar.isControl,
     brix,
-    ph: points(({ ph }) => ph),
-    temperature_C: temperatures,
+    ph,
+    temperature_C: pointsOf(readings, ({ temperature_C }) => temperature_C),
     fall: decline.ok
       ? {
           model: decline.value.fitted.model.name,
           residualSd: decline.value.residualSd,
-          curve: Array.from({ length: curvePoints }, (_, step) => {
-            const hours = (last * step) / (curvePoints - 1);
-            return { hours, value: sugarAt(decline.value, hours) };
-          }),
+          curve: declineBand(decline.value, sugars, hoursDrawn),
         }
       : null,
+    events: eventsOf(kitchen, jar),
+    stood: stoodOf(jar, kitchen.now(), temperatures, room),
     sweetEnough: sweet?.ok ? { hours: sweet.value.hours, low: sweet.value.low, high: sweet.value.high } : null,
-    equivalentHours: temperatures.length === 0 ? null : equivalentHours(atOneTimeEach(temperatures)),
-    cautions: readingCautions(points(({ ph }) => ph).map(({ hours, value }) => ({ hours, pH: value }))),
+    equivalentHours: temperatures.length === 0 ? null : equivalentHours(temperatures),
+    cautions: readingCautions(
+      ph.map(({ hours, value }) => ({ hours, pH: value })),
+      drink,
+    ),
     reasons: [...(decline.ok ? [] : [decline.reason]), ...(sweet === null || sweet.ok ? [] : [sweet.reason])],
   };
 }
 
+/** Whether the trial's base was made by a culture that is called kombucha. */
+function drinkOf(kitchen: Kitchen, trial: TrialWhole): Around['drink'] {
+  const culture = baseOfTrial(kitchen, trial)?.culture;
+  const row = culture == null ? undefined : kitchen.read.row('cultures', culture.id);
+  return row !== undefined && /kombucha/i.test(`${row.kind} ${row.name}`) ? 'kombucha' : 'other';
+}
+
 export const courseHandlers: Handlers<'course:read'> = {
-  'course:read'(kitchen, { trial, wanted_brix }) {
-    found(kitchen.read.row('trials', trial), 'trial', 'trial');
-    return { jars: jarsOfTrial(kitchen.read, trial).map((jar) => courseOf(kitchen, jar, wanted_brix)) };
+  'course:read'(kitchen, { trial: id, wanted_brix }) {
+    const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
+    const around = { kitchen, trial, drink: drinkOf(kitchen, trial), wanted: wanted_brix };
+    return { jars: jarsOfTrial(kitchen.read, id).map((jar) => courseOf(around, jar)) };
   },
 };

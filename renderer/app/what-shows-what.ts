@@ -4,6 +4,7 @@ import type { RequestName } from '#shared/contract/all-requests.ts';
 
 const findingViews = ['findings:read', 'findings:places', 'findings:penalties', 'findings:drivers'] as const;
 const trialViews = ['trials:list', 'trials:open', 'jars:open', 'bases:list', 'bases:open', 'sips:byTrial'] as const;
+const scienceViews = ['sheets:ofTrial', 'sheets:ofJar', 'course:read'] as const;
 const tastingViews = [
   'tastings:list',
   'tastings:open',
@@ -32,19 +33,27 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
     'pantry:list',
     'trials:open',
     'jars:open',
-    'sheets:ofTrial',
+    ...scienceViews,
     'tastings:open',
     'tastings:warn',
     ...apartViews,
   ],
   stocks: ['pantry:list'],
-  cultures: ['cultures:list', 'bases:list', 'bases:open'],
-  bases: [...draftViews, 'recipes:open', 'bases:list', 'bases:open', 'trials:open', 'sheets:ofTrial'],
-  trials: [...draftViews, ...trialViews, ...findingViews, 'recipes:open'],
-  levels: [...draftViews, ...trialViews, ...findingViews, 'recipes:open'],
-  jars: [...draftViews, ...trialViews, 'tastings:open', 'tastings:pour', ...findingViews, ...apartViews],
-  readings: ['jars:open', 'bases:open', 'course:read'],
-  sightings: ['jars:open', 'bases:open'],
+  cultures: ['cultures:list', 'bases:list', 'bases:open', 'course:read'],
+  bases: [...draftViews, 'recipes:open', 'bases:list', 'bases:open', 'trials:open', ...scienceViews],
+  trials: [...draftViews, ...trialViews, ...scienceViews, ...findingViews, 'recipes:open'],
+  levels: [...draftViews, ...trialViews, ...scienceViews, ...findingViews, 'recipes:open'],
+  jars: [
+    ...draftViews,
+    ...trialViews,
+    ...scienceViews,
+    'tastings:open',
+    'tastings:pour',
+    ...findingViews,
+    ...apartViews,
+  ],
+  readings: ['jars:open', 'bases:open', ...scienceViews],
+  sightings: ['jars:open', 'bases:open', ...scienceViews],
   sips: [...draftViews, 'jars:open', 'sips:byTrial'],
   tastings: [...draftViews, ...tastingViews, 'recipes:open'],
   attributes: tastingViews,
