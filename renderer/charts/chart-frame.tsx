@@ -22,14 +22,35 @@ interface ChartFrameProps {
   readonly csv: () => string;
   /** What the marks mean, for the picture. */
   readonly chartKey: string;
+  /** A drawing of so many lanes is as high as they need. */
+  readonly lanes?: number | undefined;
+  /** What the marks mean, where the drawing itself can't hold it. */
+  readonly below?: ReactNode;
 }
 
 /** Every chart stands in this frame: sentence, drawing, and its twin as a table. */
 export function ChartFrame(props: ChartFrameProps) {
-  const { title, scale, sentence, more, colour, isLead, children, table, figures, csv, chartKey } = props;
+  const {
+    title,
+    scale,
+    sentence,
+    more,
+    colour,
+    isLead,
+    children,
+    table,
+    figures,
+    csv,
+    chartKey,
+    lanes,
+    below = null,
+  } = props;
   const drawing = useRef<HTMLDivElement>(null);
   return (
-    <figure className={isLead ? 'chart is-lead' : 'chart'} style={{ '--chart': colour }}>
+    <figure
+      className={`chart${isLead ? ' is-lead' : ''}${lanes === undefined ? '' : ' has-lanes'}`}
+      style={{ '--chart': colour, '--lanes': lanes }}
+    >
       <figcaption>
         <h3>
           <span className="chart-swatch" aria-hidden="true" />
@@ -42,6 +63,7 @@ export function ChartFrame(props: ChartFrameProps) {
         {children}
       </div>
       <div className="chart-twin">
+        {below}
         {isLead ? (
           table
         ) : (

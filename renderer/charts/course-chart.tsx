@@ -1,0 +1,108 @@
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { ChartFrame } from './chart-frame.tsx';
+import { asGravity, type CourseChartData, type CourseSeries } from './course-chart-data.ts';
+import { courseCsv, courseFigures } from './course-csv.ts';
+import { CourseDrawing } from './course-drawing.tsx';
+import { CourseKey } from './course-key.tsx';
+import { areLabelled } from './course-marks.tsx';
+import './course.css';
+
+interface CourseChartProps {
+  readonly data: CourseChartData;
+  readonly sentence: string | null;
+  readonly more?: string | null;
+}
+
+function readingsOf({ series }: CourseChartData) {
+  return series.flatMap(({ jar, label, level, points }) =>
+    points.map(({ hours, value }, place) => ({ key: `${jar} ${place}`, jar: `${label} (${level})`, hours, value })),
+  );
+}
+
+function hoursWords(hours: number): string {
+  return String(Number(hours.toFixed(1))).replace('-', '−');
+}
+
+function ReadingsTable({ data }: { readonly data: CourseChartData }) {
+  const { title, unit, decimals } = data;
+  return (
+    <DataTable
+      caption={`${title}: every reading`}
+      rows={readingsOf(data)}
+      rowKey={({ key }) => key}
+      columns={[
+        { head: 'Jar', cell: ({ jar }) => jar },
+        { head: 'Hours', cell: ({ hours }) => hoursWords(hours), isFigure: true },
+        { head: unit, cell: ({ value }) => value.toFixed(decimals), isFigure: true },
+        ...(data.measure === 'sugar'
+          ? [{ head: 'as SG', cell: ({ value }: { value: number }) => asGravity(value), isFigure: true }]
+          : []),
+      ]}
+    />
+  );
+}
+
+const shapeWords = { 'first-order': 'the same share each hour', logistic: 'slow, fast, slow' } as const;
+
+function FallTable({ fitted }: { readonly fitted: readonly CourseSeries[] }) {
+  const at = (point: NonNullable<CourseSeries['fall']>['curve'][number] | undefined) =>
+    point === undefined
+      ? '–'
+      : `${point.value.toFixed(1)}${point.low === null || point.high === null ? '' : ` (${point.low.toFixed(1)} to ${point.high.toFixed(1)})`}`;
+  return (
+    <DataTable
+      caption="Sugar: the fitted fall with its 95 % band"
+      rows={fitted}
+      rowKey={({ jar }) => jar}
+      columns={[
+        { head: 'Jar', cell: ({ label, level }) => `${label} (${level})` },
+        { head: 'Falls', cell: ({ fall }) => (fall === null ? '–' : shapeWords[fall.model]) },
+        { head: '°Bx at the start', cell: ({ fall }) => at(fall?.curve[0]), isFigure: true },
+        { head: 'at the last reading', cell: ({ fall }) => at(fall?.curve.at(-1)), isFigure: true },
+        { head: 'Typical miss', cell: ({ fall }) => fall?.residualSd.toFixed(2) ?? '–', isFigure: true },
+      ]}
+    />
+  );
+}
+
+/** What the marks mean, in one line for pictures. */
+export function courseKeyWords(data: CourseChartData): string {
+  const jars = data.series.map(({ label, shape }) => `${label} ${shape}`).join(', ');
+  const fitted = data.series.some(({ fall }) => fall !== null);
+  return [
+    `Marks: readings (${jars}).`,
+    ...(fitted ? ['Line: fitted fall with its 95 % band.'] : []),
+    ...(data.pulls.length > 0 ? ['Dashed upright: pulled.'] : []),
+    ...(data.series.some(({ sweetEnough }) => sweetEnough !== null)
+      ? ['Whisker: when the wanted sweetness is reached, 95 %.']
+      : []),
+  ].join(' ');
+}
+
+/** One measure of some jars against the hours since their start: readings, fitted falls with bands, and the tables. */
+export function CourseChart({ data, sentence, more = null }: CourseChartProps) {
+  const fitted = data.series.filter(({ fall }) => fall !== null);
+  const first = data.series[0];
+  return (
+    <ChartFrame
+      title={data.title}
+      scale={`${data.measure === 'ph' ? '' : `${data.unit}, `}against the hours since the start`}
+      sentence={sentence}
+      more={more}
+      colour={data.series.length === 1 && first !== undefined ? first.colour : 'var(--ink-soft)'}
+      isLead={false}
+      figures={courseFigures(data)}
+      csv={() => courseCsv(data)}
+      chartKey={courseKeyWords(data)}
+      table={
+        <>
+          <ReadingsTable data={data} />
+          {fitted.length === 0 ? null : <FallTable fitted={fitted} />}
+        </>
+      }
+      below={areLabelled(data) || data.series.length < 2 ? null : <CourseKey series={data.series} />}
+    >
+      <CourseDrawing data={data} />
+    </ChartFrame>
+  );
+}

@@ -1,0 +1,40 @@
+import { CartesianGrid, ComposedChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
+import type { CourseChartData } from './course-chart-data.ts';
+import { CourseMarks } from './course-marks.tsx';
+
+export const hoursAxis = 'hours since the start';
+
+/** The axes of a course chart; the marks stand on them. */
+export function CourseDrawing({ data }: { readonly data: CourseChartData }) {
+  const [xTicks, yTicks] = [[...data.xTicks], [...data.yTicks]];
+  return (
+    <ResponsiveContainer width="100%" height="100%">
+      <ComposedChart
+        data={xTicks.map((hours) => ({ hours, value: yTicks[0] }))}
+        margin={{ top: 8, right: 34, bottom: 18, left: -18 }}
+        title={`${data.title} against ${hoursAxis}`}
+        desc="The same figures stand in the table that goes with the chart."
+      >
+        <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
+        <XAxis
+          dataKey="hours"
+          type="number"
+          domain={[xTicks[0] ?? 0, xTicks.at(-1) ?? 1]}
+          ticks={xTicks}
+          stroke="var(--line-strong)"
+          label={{ value: hoursAxis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
+        />
+        <YAxis
+          dataKey="value"
+          type="number"
+          domain={[yTicks[0] ?? 0, yTicks.at(-1) ?? 1]}
+          ticks={yTicks}
+          stroke="var(--line-strong)"
+          axisLine={false}
+          tickLine={false}
+        />
+        <CourseMarks data={data} />
+      </ComposedChart>
+    </ResponsiveContainer>
+  );
+}

@@ -1,0 +1,171 @@
+import { ComposedChart, ResponsiveContainer, usePlotArea, useXAxisScale, useYAxisScale, XAxis, YAxis } from 'recharts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { ChartFrame } from './chart-frame.tsx';
+import { type Course, hourTicks } from './course-chart-data.ts';
+import { hoursAxis } from './course-drawing.tsx';
+import { csvText, harmlessCell } from './csv-text.ts';
+import { markPath } from './mark-path.ts';
+import './course.css';
+
+type Event = Course['events'][number];
+type What = Event['what'];
+
+const ends: readonly What[] = ['pulled', 'strained', 'discarded'];
+const endShapes = { pulled: 'square', strained: 'square', discarded: 'cross' } as const;
+
+interface SeenChartProps {
+  readonly jars: readonly Course[];
+  readonly nameOf: (what: What) => string;
+}
+
+/** The kinds of sightings in the order they first came, numbered from 1: the drawing shows the numbers. */
+export function numberedSightings(jars: readonly Course[]): ReadonlyMap<What, number> {
+  const seen = jars
+    .flatMap(({ events }) => events)
+    .filter(({ what }) => !ends.includes(what))
+    .toSorted((a, b) => a.hours - b.hours);
+  return new Map([...new Set(seen.map(({ what }) => what))].map((what, place) => [what, place + 1]));
+}
+
+interface SeenMarksProps {
+  readonly jars: readonly Course[];
+  readonly numbers: ReadonlyMap<What, number>;
+}
+
+function SeenMarks({ jars, numbers }: SeenMarksProps) {
+  const plot = usePlotArea();
+  const xScale = useXAxisScale();
+  const yScale = useYAxisScale();
+  if (plot === undefined || xScale === undefined || yScale === undefined) return null;
+  return (
+    <g>
+      {jars.map(({ jar, events }, lane) => {
+        const y = yScale(lane) ?? 0;
+        return (
+          <g key={jar}>
+            <path className="seen-lane" d={`M${plot.x} ${y}H${plot.x + plot.width}`} />
+            {events.map(({ hours, what }, place) => {
+              const x = xScale(hours) ?? 0;
+              const number = numbers.get(what);
+              const key = `${what} ${hours} ${place}`;
+              if (number === undefined) {
+                const shape =
+                  what === 'pulled' || what === 'strained' || what === 'discarded' ? endShapes[what] : 'square';
+                return (
+                  <path
+                    key={key}
+                    className={what === 'strained' ? 'seen-end is-open' : 'seen-end'}
+                    d={markPath(shape, x, y)}
+                  />
+                );
+              }
+              return (
+                <g key={key} className="seen-mark">
+                  <circle cx={x} cy={y} r={8} />
+                  <text x={x} y={y + 4} textAnchor="middle">
+                    {number}
+                  </text>
+                </g>
+              );
+            })}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+/** What was seen in each jar and when it left the shelf: a lane for each on one axis of hours, and the table. */
+export function SeenChart({ jars, nameOf }: SeenChartProps) {
+  const shown = jars.filter(({ events }) => events.length > 0);
+  if (shown.length === 0) return null;
+  const numbers = numberedSightings(shown);
+  const done = ends.filter((what) => shown.some(({ events }) => events.some((event) => event.what === what)));
+  const doneWords = { pulled: 'full square', strained: 'open square', discarded: 'cross' } as Readonly<
+    Record<string, string>
+  >;
+  const key = [
+    ...[...numbers].map(([what, number]) => `${number} ${nameOf(what)}`),
+    ...done.map((what) => `${doneWords[what]}: ${nameOf(what)}`),
+  ];
+  const rows = shown.flatMap(({ label, level, events }) =>
+    events.map((event, place) => ({ ...event, jar: `${label} (${level})`, label, level, key: `${label} ${place}` })),
+  );
+  const xTicks = hourTicks(jars);
+  const said = (hours: number) => Number(hours.toFixed(1));
+  return (
+    <ChartFrame
+      title="Seen and done"
+      scale="against the hours since the start"
+      sentence={null}
+      more={null}
+      colour="var(--ink-soft)"
+      isLead={false}
+      lanes={shown.length}
+      figures={[
+        'jar\tlevel\thours\twhat',
+        ...rows.map(
+          ({ label, level, hours, what }) =>
+            `${harmlessCell(label)}\t${harmlessCell(level)}\t${said(hours)}\t${nameOf(what)}`,
+        ),
+      ].join('\n')}
+      csv={() =>
+        csvText([
+          ['jar', 'level', 'hours', 'what', 'note'],
+          ...rows.map(({ label, level, hours, what, note }) => [label, level, said(hours), nameOf(what), note]),
+        ])
+      }
+      chartKey={`${key.join(', ')}.`}
+      below={
+        <ul className="seen-key small" aria-label="What the marks mean">
+          {key.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      }
+      table={
+        <DataTable
+          caption="Seen and done: every entry"
+          rows={rows}
+          rowKey={(row) => row.key}
+          columns={[
+            { head: 'Jar', cell: ({ jar }) => jar },
+            { head: 'Hours', cell: ({ hours }) => said(hours), isFigure: true },
+            { head: 'What', cell: ({ what, note }) => (note === null ? nameOf(what) : `${nameOf(what)}: ${note}`) },
+          ]}
+        />
+      }
+    >
+      <ResponsiveContainer width="100%" height="100%">
+        <ComposedChart
+          data={xTicks.map((hours) => ({ hours, lane: 0 }))}
+          margin={{ top: 4, right: 34, bottom: 18, left: -18 }}
+          title={`What was seen against ${hoursAxis}`}
+          desc="The same entries stand in the table that goes with the chart."
+        >
+          <XAxis
+            dataKey="hours"
+            type="number"
+            domain={[xTicks[0] ?? 0, xTicks.at(-1) ?? 1]}
+            ticks={xTicks}
+            stroke="var(--line-strong)"
+            label={{ value: hoursAxis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
+          />
+          <YAxis
+            dataKey="lane"
+            type="number"
+            reversed
+            domain={[-0.5, shown.length - 0.5]}
+            ticks={shown.map((_, lane) => lane)}
+            interval={0}
+            tickFormatter={(lane: number) => shown[lane]?.label ?? ''}
+            stroke="var(--line-strong)"
+            axisLine={false}
+            tickLine={false}
+          />
+          <SeenMarks jars={shown} numbers={numbers} />
+        </ComposedChart>
+      </ResponsiveContainer>
+    </ChartFrame>
+  );
+}

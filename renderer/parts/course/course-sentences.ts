@@ -1,0 +1,87 @@
+import { leastReadings } from '#core/ferment/sugar-decline.ts';
+import type { Course, CourseMeasure } from '#renderer/charts/course-chart-data.ts';
+import { spanWords } from '#renderer/format/moments.ts';
+import type { Measures } from '#renderer/format/use-measures.ts';
+import { counted, joined } from '#renderer/format/words.ts';
+
+/** Hours as a person says them: to the half hour under a day, whole above. */
+export function hoursWords(hours: number): string {
+  return `${hours < 24 ? Number((Math.round(hours * 2) / 2).toFixed(1)) : Math.round(hours)} h`;
+}
+
+function rangeWords(low: number | null, high: number | null): string {
+  if (low === null && high === null) return 'the readings leave both ends open';
+  if (low === null) return `at the latest ${hoursWords(high ?? 0)}; the readings leave the early end open`;
+  if (high === null) return `at the earliest ${hoursWords(low)}; the readings leave the late end open`;
+  return `${hoursWords(Math.max(0, low))} to ${hoursWords(high)}`;
+}
+
+/** When a jar is as sweet as wanted, with its doubt; or what is missing. */
+export function sweetWords({ brix, sweetEnough, reasons }: Course, wanted_brix: number): string {
+  if (sweetEnough !== null) {
+    return `${wanted_brix} °Bx after about ${hoursWords(sweetEnough.hours)} (95 %: ${rangeWords(sweetEnough.low, sweetEnough.high)}).`;
+  }
+  const code = reasons.at(-1)?.code;
+  if (code === 'no-decline') return 'The readings don’t fall, so no time can be told.';
+  if (code === 'target-not-reached') return 'Not between what it had at the start and what it will reach soon.';
+  return `Not enough readings: ${counted(brix.length, 'sugar reading')}, at least ${leastReadings} at different hours are needed.`;
+}
+
+/** How long a jar stood, and what that comes to at 22 °C; null before its start. */
+export function stoodWords({ stood }: Course): string | null {
+  if (stood === null) return null;
+  const { low, high } = stood.equivalent;
+  const same = hoursWords(low) === hoursWords(high);
+  return `Stood ${spanWords(stood.hours)}; that did as much as ${same ? hoursWords(low) : `${hoursWords(low)} to ${hoursWords(high)}`} at 22 °C.`;
+}
+
+const shown: Readonly<Record<CourseMeasure, (value: number, measures: Measures) => string>> = {
+  sugar: (value) => `${value.toFixed(1)} °Bx`,
+  ph: (value) => `pH ${Number(value.toFixed(2))}`,
+  temperature: (value, measures) => measures.temperature(value),
+};
+
+const readingsOf: Readonly<Record<CourseMeasure, (course: Course) => Course['brix']>> = {
+  sugar: ({ brix }) => brix,
+  ph: ({ ph }) => ph,
+  temperature: ({ temperature_C }) => temperature_C,
+};
+
+/** What the readings of one measure say, in one sentence; null where there are none. */
+export function courseSentence(jars: readonly Course[], measure: CourseMeasure, measures: Measures): string | null {
+  const read = jars.filter((course) => readingsOf[measure](course).length > 0);
+  const [only] = read;
+  if (only === undefined) return null;
+  const say = (value: number) => shown[measure](value, measures);
+  if (read.length === 1) {
+    const points = readingsOf[measure](only);
+    const [first, last] = [points[0], points.at(-1)];
+    const who = jars.length === 1 ? '' : `Jar ${only.label}: `;
+    if (first === undefined || last === undefined) return null;
+    return points.length === 1
+      ? `${who}${say(first.value)} at ${hoursWords(first.hours)}.`
+      : `${who}${say(first.value)} at ${hoursWords(first.hours)}, ${say(last.value)} at ${hoursWords(last.hours)}.`;
+  }
+  const latest = read.flatMap((course) => readingsOf[measure](course).at(-1)?.value ?? []);
+  return `At their last readings the jars lie between ${say(Math.min(...latest))} and ${say(Math.max(...latest))}.`;
+}
+
+/** Which jars have a fitted fall and which still want readings. */
+export function fittedSentence(jars: readonly Course[]): string | null {
+  const some = jars.filter(({ brix }) => brix.length > 0);
+  if (some.length === 0) return null;
+  const fitted = some.filter(({ fall }) => fall !== null);
+  const short = some.filter(({ reasons }) => reasons.some(({ code }) => code === 'too-few-readings'));
+  if (jars.length === 1) {
+    return fitted.length === 1
+      ? 'The line is the fitted fall, the band its 95 % interval.'
+      : short.length === 1
+        ? `From ${leastReadings} readings on, the fall is fitted.`
+        : 'The readings don’t fall: nothing is fitted.';
+  }
+  const names = (list: readonly Course[]) => joined(list.map(({ label }) => label));
+  return [
+    ...(fitted.length > 0 ? [`Fitted, with 95 % bands: ${names(fitted)}.`] : []),
+    ...(short.length > 0 ? [`Too few readings (under ${leastReadings}): ${names(short)}.`] : []),
+  ].join(' ');
+}
