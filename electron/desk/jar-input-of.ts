@@ -1,5 +1,6 @@
-import type { JarInput, OwnJarIngredient } from '#core/ferment/jar-input.ts';
+import type { JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
+import { ownJarIngredient } from '#core/ferment/own-jar-ingredient.ts';
 import type { Formula } from '#core/trial/formula.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { findBase } from '#store/bases.ts';
@@ -44,27 +45,6 @@ export function sugarOfBase(base: Base | null): number | null {
   return base?.sugarNow_g_per_L ?? base?.sugarStart_g_per_L ?? null;
 }
 
-type OwnRow = ValueOf<'pantry:list'>['ingredients'][number];
-
-/** The composition alone: the row's other numbers are no grams. */
-function writtenOut(row: OwnRow, water_g: number): OwnJarIngredient {
-  const { name, kind, allergens, sugars_g, sucrose_g, glucose_g, fructose_g, fibre_g, protein_g, fat_g, ash_g } = row;
-  return {
-    name,
-    kind,
-    allergens,
-    water_g,
-    sugars_g,
-    sucrose_g,
-    glucose_g,
-    fructose_g,
-    fibre_g,
-    protein_g,
-    fat_g,
-    ash_g,
-  };
-}
-
 /**
  * The jar that a formula makes in a trial, with the owner's own ingredients written out, since the core knows only the built-in pantry.
  *
@@ -77,8 +57,9 @@ export function jarInputOf(kitchen: Kitchen, trial: TrialWhole, formula: Formula
   let unknownIngredient: string | null = null;
   const additions = formula.additions.map(({ ingredient, mass_g, state, temperature_C }) => {
     const mine = typeof ingredient === 'string' ? own.get(ingredient.trim().toLowerCase()) : undefined;
-    if (mine !== undefined && mine.water_g === null) unknownIngredient = mine.name;
-    const whole = mine === undefined || mine.water_g === null ? ingredient : writtenOut(mine, mine.water_g);
+    const written = mine === undefined ? null : ownJarIngredient(mine);
+    if (mine !== undefined && written === null) unknownIngredient = mine.name;
+    const whole = written ?? ingredient;
     return { ingredient: whole, mass_g, state, ...(temperature_C === undefined ? {} : { temperature_C }) };
   });
   return {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { jarSheet } from './ferment.ts';
+import { caution, jarSheet } from './ferment.ts';
 import { brix, id, sugar_g_per_L } from './fields.ts';
 import { sightingKinds } from './jars.ts';
 import { reason } from './reason.ts';
@@ -109,7 +109,7 @@ export const jarScienceRequests = {
             .nullable(),
           /** Hours at 22 °C that did as much, from the temperature readings; null without any. */
           equivalentHours: middleRange.nullable(),
-          cautions: z.array(z.strictObject({ code: z.string(), message: z.string(), basis: z.string() })),
+          cautions: z.array(caution),
           reasons: z.array(reason),
         }),
       ),

@@ -1,4 +1,6 @@
 import { Link } from 'wouter';
+import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
+import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import {
   additionWords,
@@ -11,6 +13,8 @@ import {
 } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
+import { useWantedSweetness } from '#renderer/parts/course/wanted-sweetness.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
 import { JarActs } from '#renderer/parts/jar-work/jar-acts.tsx';
@@ -23,8 +27,10 @@ import { type ShelfSurroundings, trialShelfJars } from '#renderer/parts/shelf/tr
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { JarCourse } from './jar-course.tsx';
 import { JarDates } from './jar-dates.tsx';
 import { Readings, Sightings, Sips } from './jar-entries.tsx';
+import { JarSheet, useClosingQuestion } from './jar-sheet.tsx';
 import { words } from './words.ts';
 import './jar.css';
 
@@ -58,9 +64,41 @@ function OnTheShelf({ whole, surroundings }: { readonly whole: Whole; readonly s
   );
 }
 
+function JarCautions({ whole, science, course }: CautionsProps) {
+  const { jar } = whole;
+  const own = course?.jars.find((one) => one.jar === jar.id)?.cautions ?? [];
+  const sheet = science?.sheet?.cautions ?? [mouldCaution(), ...pressureCautions(whole.vessel, null)];
+  return (
+    <section className="section" aria-label={words.cautions}>
+      <h2>{words.cautions}</h2>
+      <CautionList cautions={[...own, ...sheet, tapWaterCaution(), sellingCaution()]} without={['cold-start']} />
+    </section>
+  );
+}
+
+interface CautionsProps {
+  readonly whole: Whole;
+  readonly science: ValueOf<'sheets:ofJar'> | undefined;
+  readonly course: ValueOf<'course:read'> | undefined;
+}
+
 function WholeJar({ whole }: { readonly whole: Whole }) {
   const surroundings = useShelfSurroundings();
   const { jar } = whole;
+  const { measures } = surroundings;
+  const wanted = useWantedSweetness();
+  const question = useClosingQuestion();
+  const course = useAnswer(
+    'course:read',
+    { trial: jar.trial, ...(wanted.brix === null ? {} : { wanted_brix: wanted.brix }) },
+    { keepLast: true },
+  );
+  const asked = question.sugar_g_per_L;
+  const science = useAnswer(
+    'sheets:ofJar',
+    { jar: jar.id, ...(asked === undefined ? {} : { sealedWithSugar_g_per_L: asked }) },
+    { keepLast: true },
+  );
   return (
     <>
       <PageHead
@@ -96,9 +134,18 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
           )}
         </section>
       )}
+      <JarCautions whole={whole} science={science.data} course={course.data} />
+      <Answer of={course}>
+        {(value) => <JarCourse course={value} jar={jar.id} measures={measures} wanted={wanted} />}
+      </Answer>
+      <Answer of={science}>
+        {(value) => (
+          <JarSheet science={value} measures={measures} rated_bar={whole.vessel.ratedGauge_bar} question={question} />
+        )}
+      </Answer>
       <section className="section">
         <h2>{words.readings}</h2>
-        <Readings readings={whole.readings} measures={surroundings.measures} />
+        <Readings readings={whole.readings} measures={measures} />
       </section>
       <section className="section">
         <h2>{words.sightings}</h2>

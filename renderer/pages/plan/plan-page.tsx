@@ -114,7 +114,7 @@ function PlanForm({ kept, draft, bases, pantry, measures }: PlanFormProps) {
         <HeldSection />
         <WhenSection />
         <section className="plan-section plan-end">
-          <PlanSheets />
+          <PlanSheets pantry={pantry} />
           <PlanNotesList />
           <OpenList />
           {refusal === null ? null : (

@@ -1,20 +1,17 @@
-import type { CautionCode } from '#core/ferment/caution.ts';
+import type { Caution } from '#core/ferment/caution.ts';
+import type { JarAddition, JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
 import { type JarSheet, jarSheet } from '#core/ferment/jar-sheet.ts';
-import { Caution } from '#renderer/parts/caution/caution.tsx';
+import { ownJarIngredient } from '#core/ferment/own-jar-ingredient.ts';
+import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
+import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import type { Formula } from '#core/trial/formula.ts';
+import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type PlanWork, usePlan } from './plan-context.ts';
 import { words } from './words.ts';
 
-/** The cautions worth saying while planning; the rest stands with the jars. */
-const said: readonly CautionCode[] = [
-  'pressure-above-rating',
-  'pressure-glass-limit',
-  'vessel-unrated',
-  'alcohol-line',
-  'preserved-juice',
-  'honey-infants',
-  'allergens',
-];
 const room_C = 22;
 
 interface NamedSheet {
@@ -22,65 +19,85 @@ interface NamedSheet {
   readonly sheet: JarSheet;
 }
 
-/** A sheet for each jar whose base's sugar and contents are known. */
-function sheetsOf({ judged }: PlanWork): NamedSheet[] {
+type Pantry = ValueOf<'pantry:list'>['ingredients'];
+
+/** The formula's additions as the sheet takes them: the owner's own written out; null where nobody knows what one is made of. */
+function additionsOf(formula: Formula, pantry: Pantry): JarInput['additions'] | null {
+  const known = formula.additions.flatMap(({ ingredient, mass_g, state }): JarAddition[] => {
+    if (typeof ingredient !== 'string') return [{ ingredient, mass_g, state }];
+    const asked = ingredient.trim().toLowerCase();
+    const mine = pantry.find(({ id, name }) => id !== null && name.toLowerCase() === asked);
+    const whole = mine === undefined ? (findIngredient(asked)?.name ?? null) : ownJarIngredient(mine);
+    return whole === null ? [] : [{ ingredient: whole, mass_g, state }];
+  });
+  return known.length === formula.additions.length ? known : null;
+}
+
+/** A sheet for each jar whose contents are known. A base of unknown sugar leaves sugar and alcohol unknown, not zero. */
+function sheetsOf({ judged }: PlanWork, pantry: Pantry): NamedSheet[] {
   const { plan, planned, base } = judged;
-  const sugar = base?.sugarNow_g_per_L ?? base?.sugarStart_g_per_L;
-  if (sugar == null || plan.baseEach_mL <= 0) return [];
+  if (plan.baseEach_mL <= 0) return [];
   return plan.levels.flatMap((level, position): NamedSheet[] => {
     const formula = planned.formulas[position];
     if (formula == null) return [];
+    const additions = additionsOf(formula, pantry);
+    if (additions === null) return [];
     const ambient_C = formula.temperature_C ?? room_C;
-    const input = {
+    const input: JarInput = {
       vessel: plan.vessel,
       base: {
         volume_mL: plan.baseEach_mL,
         temperature_C: base?.temperature_C ?? ambient_C,
-        sugar_g_per_L: sugar,
+        sugar_g_per_L: base?.sugarNow_g_per_L ?? base?.sugarStart_g_per_L ?? null,
         ...(base?.alcohol_pctVol == null ? {} : { alcohol_pctVol: base.alcohol_pctVol }),
       },
-      additions: formula.additions,
+      additions,
       ambient_C,
     };
     return jarProblem(input) === null ? [{ name: level.name, sheet: jarSheet(input) }] : [];
   });
 }
 
+/** Each caution once, in the words of the first jar that has it. */
+function cautionsOf(sheets: readonly NamedSheet[], { judged }: PlanWork): Caution[] {
+  const own =
+    sheets.length === 0
+      ? [mouldCaution(), ...pressureCautions(judged.plan.vessel, null)]
+      : [
+          ...new Map(
+            sheets.flatMap(({ sheet }) => sheet.cautions.map((caution) => [caution.code, caution] as const)),
+          ).values(),
+        ];
+  return [...own, tapWaterCaution(), sellingCaution()];
+}
+
 /** What each jar comes to before it ferments: how full, how sweet; and the cautions that go with it. */
-export function PlanSheets() {
+export function PlanSheets({ pantry }: { readonly pantry: Pantry }) {
   const work = usePlan();
   const { measures } = work;
-  const sheets = sheetsOf(work);
-  if (sheets.length === 0) return null;
-  const cautions = new Map(
-    sheets.flatMap(({ sheet }) => sheet.cautions.map((caution) => [caution.code, caution] as const)),
-  );
+  const sheets = sheetsOf(work, pantry);
   return (
     <div className="subsection">
-      <h3>{words.eachJar}</h3>
-      <ul className="plan-sheets figures">
-        {sheets.map(({ name, sheet }) => (
-          <li key={name}>
-            <strong>{name}</strong>{' '}
-            <span className="soft">
-              {Math.round(sheet.fillFraction * 100)} % full
-              {sheet.sugar.total_g_per_L === null
-                ? ''
-                : `, ${measures.sugar(sheet.sugar.total_g_per_L)} sugar at the start`}
-            </span>
-          </li>
-        ))}
-      </ul>
-      {said.flatMap((code) => {
-        const caution = cautions.get(code);
-        return caution === undefined
-          ? []
-          : [
-              <Caution key={code} basis={caution.basis}>
-                {caution.message}
-              </Caution>,
-            ];
-      })}
+      {sheets.length === 0 ? null : (
+        <>
+          <h3>{words.eachJar}</h3>
+          <ul className="plan-sheets figures">
+            {sheets.map(({ name, sheet }) => (
+              <li key={name}>
+                <strong>{name}</strong>{' '}
+                <span className="soft">
+                  {Math.round(sheet.fillFraction * 100)} % full,{' '}
+                  {sheet.sugar.total_g_per_L === null
+                    ? words.sugarUnknown
+                    : `${measures.sugar(sheet.sugar.total_g_per_L)} sugar at the start`}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <h3>{words.cautions}</h3>
+      <CautionList cautions={cautionsOf(sheets, work)} />
     </div>
   );
 }

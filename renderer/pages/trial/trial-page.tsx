@@ -11,6 +11,7 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { HeldFacts } from './held-facts.tsx';
 import { JarTable } from './jar-table.tsx';
 import { JarWorkList } from './jar-work-list.tsx';
+import { TrialScience } from './trial-science.tsx';
 import { words } from './words.ts';
 
 function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
@@ -27,6 +28,7 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
           <JarTable trial={trial} measures={surroundings.measures} />
         </details>
       </section>
+      <TrialScience trial={trial} measures={surroundings.measures} />
       <section className="section">
         <h2>{words.held}</h2>
         <HeldFacts trial={trial} measures={surroundings.measures} />

@@ -18,6 +18,13 @@ export const words = {
   notesOf: (label: string, level: string) => `Jar ${label}: ${level}`,
   fillOrder: (order: string) => `Fill the jars in this order, so that first and last pour favour no level: ${order}.`,
   pullDue: (labels: string) => `Pull what is due: ${labels}`,
+  course: 'The jars’ course',
+  sheets: 'What the jars hold and may become',
+  sheetsNote:
+    'Alcohol as if all sugar became alcohol: a bound, not a forecast. Each jar’s own page tells how it is reckoned.',
+  notKnown: 'not known',
+  cautions: 'The usual cautions',
+  ofLevels: (levels: string) => `${levels}: `,
   again: 'Plan again like this',
   gone: {
     title: 'This trial is not here',

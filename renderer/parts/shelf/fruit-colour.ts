@@ -1,4 +1,8 @@
-// Colours to draw with, by words in an ingredient's name. The label always says what it is; colour only helps the eye.
+import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { type Addition, ingredientName } from '#core/trial/formula.ts';
+
+// Colours to draw with: the pantry's own, and by words in the name for what it doesn't bring. The label always says what it is; colour
+// only helps the eye.
 
 const byWord: readonly (readonly [RegExp, string])[] = [
   [/strawberr/, '#d1404f'],
@@ -22,8 +26,21 @@ const byWord: readonly (readonly [RegExp, string])[] = [
 
 const unknown = '#a2788c';
 
-/** A colour for pieces or juice of this ingredient, #rrggbb. */
+const found = new Map<string, string>();
+
+/** The pantry's colour for pieces or juice of this ingredient, #rrggbb; one by its name where the pantry has none. */
 export function fruitColour(name: string): string {
   const plain = name.toLowerCase();
-  return byWord.find(([words]) => words.test(plain))?.[1] ?? unknown;
+  const known = found.get(plain);
+  if (known !== undefined) return known;
+  const colour = findIngredient(plain)?.colour ?? byWord.find(([words]) => words.test(plain))?.[1] ?? unknown;
+  found.set(plain, colour);
+  return colour;
+}
+
+/** The colour a jar takes on: that of the heaviest thing in it that is no sweetener, else of the heaviest; null when nothing is added. */
+export function jarColour(additions: readonly Addition[]): string | null {
+  const byMass = additions.toSorted((a, b) => b.mass_g - a.mass_g).map(({ ingredient }) => ingredientName(ingredient));
+  const main = byMass.find((name) => findIngredient(name)?.category !== 'sweetener') ?? byMass[0];
+  return main === undefined ? null : fruitColour(main);
 }

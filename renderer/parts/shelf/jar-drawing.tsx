@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { type Addition, type Cover, ingredientName, type Vessel } from '#core/trial/formula.ts';
-import { fruitColour } from './fruit-colour.ts';
+import { fruitColour, jarColour } from './fruit-colour.ts';
 import type { JarContents } from './jar-contents.ts';
 import { jarGeometry } from './jar-geometry.ts';
 import { pieceDots } from './piece-dots.ts';
@@ -51,8 +51,7 @@ export function JarDrawing(props: JarDrawingProps) {
   const clip = useId();
   const drawn = jarGeometry({ ...vessel, ...contents }, body);
   const pieces = additions.filter(({ state }) => state !== 'liquid');
-  const strongest = additions.toSorted((a, b) => b.mass_g - a.mass_g)[0];
-  const tint = strongest === undefined ? null : fruitColour(ingredientName(strongest.ingredient));
+  const tint = jarColour(additions);
   const dots = pieceDots(
     { top: drawn.liquidTop, bottom: drawn.piecesBottom, left: 3, right: body - 3 },
     pieces.map(({ mass_g }) => mass_g),

@@ -1,0 +1,140 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { typedNumber } from '#renderer/format/number-field.ts';
+import type { Measures } from '#renderer/format/use-measures.ts';
+import { Facts } from '#renderer/parts/facts/facts.tsx';
+import { Field } from '#renderer/parts/field/field.tsx';
+import { reckoningOf } from './reckoning.ts';
+import {
+  alcoholFacts,
+  alcoholSentence,
+  closingFacts,
+  closingSentence,
+  coldBasis,
+  coldSentence,
+  type JarScience,
+  sheetLack,
+  sheetSentence,
+  sugarFacts,
+} from './sheet-words.ts';
+import { words } from './words.ts';
+
+interface SheetProps {
+  readonly science: JarScience;
+  readonly measures: Measures;
+}
+
+function Lack({ science }: { readonly science: JarScience }) {
+  const lack = sheetLack(science);
+  if (lack === null) return null;
+  return (
+    <p className="jar-lack">
+      {lack.words} <Link href={lack.to}>{lack.link}</Link>
+    </p>
+  );
+}
+
+/** What the sugar asked about comes to, as typed. */
+export interface ClosingQuestion {
+  readonly text: string;
+  readonly sugar_g_per_L: number | undefined;
+  readonly fault: string | undefined;
+  readonly type: (text: string) => void;
+}
+
+export function useClosingQuestion(): ClosingQuestion {
+  const [text, type] = useState('');
+  const read = typedNumber(text.replace(/\s*g\s*\/\s*l\s*$/i, ''));
+  const isGood = read.kind === 'number' && read.value >= 0 && read.value <= 800;
+  return {
+    text,
+    type,
+    sugar_g_per_L: isGood ? read.value : undefined,
+    fault: read.kind === 'none' || isGood ? undefined : words.closingFault,
+  };
+}
+
+interface ClosingProps extends SheetProps {
+  readonly rated_bar: number | undefined;
+  readonly question: ClosingQuestion;
+}
+
+/** Closed or about to be: how much gas and pressure at most, against what the vessel is made for. */
+function Closing({ science, measures, rated_bar, question }: ClosingProps) {
+  const isReckoned = science.closing !== null || science.isClosed;
+  return (
+    <div className="subsection">
+      <h3>{science.isClosed ? words.closed : words.ifClosed}</h3>
+      {isReckoned ? (
+        <p className="jar-sentence">{closingSentence(science, rated_bar, measures)}</p>
+      ) : (
+        <p className="soft">{words.open}</p>
+      )}
+      <Facts facts={closingFacts(science, rated_bar, measures)} />
+      <div className="wanted-sweetness no-print">
+        <Field label={words.closingSugar} hint={words.closingHint} fault={question.fault}>
+          {(wiring) => (
+            <input
+              {...wiring}
+              autoComplete="off"
+              inputMode="decimal"
+              value={question.text}
+              onChange={({ target }) => question.type(target.value)}
+            />
+          )}
+        </Field>
+      </div>
+    </div>
+  );
+}
+
+function ColdStart({ science, measures }: SheetProps) {
+  const sentence = coldSentence(science, measures);
+  if (sentence === null) return null;
+  return (
+    <div className="subsection">
+      <h3>{words.cold}</h3>
+      <p className="jar-sentence">{sentence}</p>
+      <p className="soft small">{coldBasis(science, measures)}</p>
+    </div>
+  );
+}
+
+/** What one jar holds and may become: a sentence first, then the figures with their doubt, then how they are reckoned. */
+export function JarSheet({ science, measures, rated_bar, question }: ClosingProps) {
+  const { sheet, problem } = science;
+  return (
+    <section className="section" aria-label={words.sheet}>
+      <h2>{words.sheet}</h2>
+      {sheet === null ? (
+        <p className="jar-sentence">{problem}</p>
+      ) : (
+        <>
+          <p className="jar-sentence">{sheetSentence(science, measures)}</p>
+          <Lack science={science} />
+          <Facts facts={sugarFacts({ sheet }, measures)} />
+          <div className="subsection">
+            <h3>{words.alcohol}</h3>
+            <p className="jar-sentence">{alcoholSentence(science)}</p>
+            <Facts facts={alcoholFacts({ sheet })} />
+          </div>
+        </>
+      )}
+      <Closing science={science} measures={measures} rated_bar={rated_bar} question={question} />
+      <ColdStart science={science} measures={measures} />
+      {sheet === null ? null : (
+        <details>
+          <summary>{words.reckoned}</summary>
+          <dl className="jar-reckoning">
+            {reckoningOf(science, measures).map(({ what, basis }) => (
+              <div key={what}>
+                <dt>{what}</dt>
+                <dd className="soft small">{basis}</dd>
+              </div>
+            ))}
+          </dl>
+        </details>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,63 @@
+import type { Measures } from '#renderer/format/use-measures.ts';
+import type { JarScience } from './sheet-words.ts';
+
+/** One line of how the figures are reckoned, with what it rests on. */
+export interface Reckoning {
+  readonly what: string;
+  readonly basis: string;
+}
+
+const roomFrom = { plan: 'as planned', base: 'as its base stood', usual: 'since nobody said' } as const;
+
+/** How a jar's sheet is reckoned, line by line. */
+export function reckoningOf({ sheet, base, room, closing, cold }: JarScience, measures: Measures): Reckoning[] {
+  if (sheet === null) return [];
+  const sugar = base?.sugar ?? null;
+  return [
+    ...(base === null
+      ? []
+      : [
+          {
+            what:
+              sugar === null
+                ? `Base “${base.name}”: its sugar is not known.`
+                : `Base “${base.name}”: ${measures.sugar(sugar.g_per_L)} ${sugar.from === 'now' ? 'as last given' : 'as it was started; what has fermented since is still counted'}, alcohol ${base.alcohol_pctVol === null ? 'not known and counted as none' : `${base.alcohol_pctVol} % vol`}.`,
+            basis: 'As written down under Bases',
+          },
+        ]),
+    {
+      what: 'Volume: the base, and what is added by its density at 20 °C.',
+      basis: 'Choi and Okos (1986), within 1 %; frozen fruit takes more room until it thaws',
+    },
+    {
+      what: 'Sugar: the food table’s figure for each ingredient; a real fruit may hold a fifth more or less. °Bx and SG as if all were sucrose in water.',
+      basis: 'USDA SR28; ICUMSA SPS-4 density of sucrose solutions',
+    },
+    {
+      what: 'Alcohol: all sugar to alcohol and gas, which is a bound; and yeast’s own yield, since it builds itself from sugar too.',
+      basis:
+        'Gay-Lussac’s equation; Balling’s balance. The line of 0.5 % vol: 27 CFR parts 16 and 25 (TTB), at any time',
+    },
+    ...(closing === null
+      ? []
+      : [
+          {
+            what: 'Pressure: all sugar left at closing becomes CO₂, shared by drink and headspace, at the room’s temperature and at 35 °C. A bound: seals leak and bacteria make less gas.',
+            basis:
+              'Solubility of CO₂ by Weiss (1974), 3 % of the absolute pressure; 35 °C for a warm day is common practice, no source',
+          },
+        ]),
+    ...(cold === null
+      ? []
+      : [
+          {
+            what: 'Cold start: heat balance of base and frozen fruit, Newton’s law of warming, and how yeast answers to temperature. Stirring, draughts and the ferment’s own warmth are left out.',
+            basis: 'Choi and Okos (1986); ASHRAE freezing points; Rosso et al. (1993); Salvadó et al. (2011)',
+          },
+        ]),
+    {
+      what: `The room: ${measures.temperature(room.temperature_C)}, ${roomFrom[room.from]}.`,
+      basis: room.from === 'usual' ? 'Common practice, no source' : 'As written down',
+    },
+  ];
+}

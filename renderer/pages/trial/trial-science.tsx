@@ -1,0 +1,190 @@
+import type { Caution } from '#core/ferment/caution.ts';
+import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
+import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import type { Measures } from '#renderer/format/use-measures.ts';
+import { joined } from '#renderer/format/words.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
+import { CourseCharts } from '#renderer/parts/course/course-charts.tsx';
+import { hoursWords, sweetWords } from '#renderer/parts/course/course-sentences.ts';
+import { useWantedSweetness, WantedSweetnessField } from '#renderer/parts/course/wanted-sweetness.tsx';
+import { words as courseWords } from '#renderer/parts/course/words.ts';
+import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { words } from './words.ts';
+
+type Trial = ValueOf<'trials:open'>;
+type Sheets = ValueOf<'sheets:ofTrial'>;
+type Course = ValueOf<'course:read'>;
+
+interface TrialScienceProps {
+  readonly trial: Trial;
+  readonly measures: Measures;
+}
+
+/** How long each jar stood, and what that comes to at one temperature. */
+function StoodTable({ course }: { readonly course: Course }) {
+  const jars = course.jars.filter(({ stood }) => stood !== null);
+  if (jars.length === 0) return null;
+  return (
+    <div className="subsection">
+      <h3>{courseWords.stoodHead}</h3>
+      <p className="soft small course-answer">{courseWords.stoodLine}</p>
+      <DataTable
+        caption={courseWords.stoodTable}
+        rows={jars}
+        rowKey={({ jar }) => jar}
+        columns={[
+          { head: 'Jar', cell: ({ label, level }) => `${label} (${level})` },
+          { head: 'Stood', cell: ({ stood }) => hoursWords(stood?.hours ?? 0), isFigure: true },
+          {
+            head: 'Hours at 22 °C',
+            cell: ({ stood }) =>
+              stood === null ? '–' : `${hoursWords(stood.equivalent.low)} to ${hoursWords(stood.equivalent.high)}`,
+            isFigure: true,
+          },
+          { head: 'Reckoned', cell: ({ stood }) => courseWords.stoodFrom[stood?.from ?? 'usual'] },
+        ]}
+      />
+    </div>
+  );
+}
+
+function CourseSection({ trial, measures }: TrialScienceProps) {
+  const wanted = useWantedSweetness();
+  const course = useAnswer(
+    'course:read',
+    { trial: trial.id, ...(wanted.brix === null ? {} : { wanted_brix: wanted.brix }) },
+    { keepLast: true },
+  );
+  const wanted_brix = wanted.brix;
+  return (
+    <section className="section" aria-label={words.course}>
+      <h2>{words.course}</h2>
+      <Answer of={course}>
+        {(value) => {
+          const read = value.jars.filter(({ brix }) => brix.length > 0);
+          return (
+            <>
+              <CourseCharts
+                jars={value.jars}
+                shown={value.jars.map(({ jar }) => jar)}
+                measures={measures}
+                wanted_brix={wanted_brix}
+              />
+              {read.length === 0 ? null : (
+                <div className="subsection">
+                  <WantedSweetnessField wanted={wanted} />
+                  {wanted_brix === null ? null : (
+                    <DataTable
+                      caption={courseWords.sweetTable}
+                      rows={read}
+                      rowKey={({ jar }) => jar}
+                      columns={[
+                        { head: 'Jar', cell: ({ label, level }) => `${label} (${level})` },
+                        { head: 'When', cell: (one) => sweetWords(one, wanted_brix) },
+                      ]}
+                    />
+                  )}
+                  <p className="soft small course-answer">{courseWords.apparent}</p>
+                </div>
+              )}
+              <StoodTable course={value} />
+            </>
+          );
+        }}
+      </Answer>
+    </section>
+  );
+}
+
+/** What each level's jar comes to, on a line. */
+function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly measures: Measures }) {
+  const problems = [...new Set(sheets.levels.flatMap(({ problem }) => problem ?? []))];
+  return (
+    <section className="section" aria-label={words.sheets}>
+      <h2>{words.sheets}</h2>
+      {problems.map((problem) => (
+        <p key={problem}>{problem}</p>
+      ))}
+      <DataTable
+        caption={words.sheets}
+        rows={sheets.levels}
+        rowKey={({ level }) => level}
+        columns={[
+          { head: 'Level', cell: ({ level }) => level },
+          {
+            head: 'Volume',
+            cell: ({ sheet }) => (sheet === null ? words.notKnown : measures.volume(sheet.volume_mL)),
+            isFigure: true,
+          },
+          {
+            head: 'Full',
+            cell: ({ sheet }) => (sheet === null ? words.notKnown : `${Math.round(sheet.fillFraction * 100)} %`),
+            isFigure: true,
+          },
+          {
+            head: 'Sugar',
+            cell: ({ sheet }) =>
+              sheet?.sugar.total_g_per_L == null ? words.notKnown : measures.sugar(sheet.sugar.total_g_per_L),
+            isFigure: true,
+          },
+          {
+            head: '°Bx',
+            cell: ({ sheet }) => sheet?.sugar.brix?.toFixed(1) ?? words.notKnown,
+            isFigure: true,
+          },
+          {
+            head: 'Alcohol at most',
+            cell: ({ sheet }) =>
+              sheet?.alcohol.ifAllSugar_pctVol == null
+                ? words.notKnown
+                : `${sheet.alcohol.ifAllSugar_pctVol.toFixed(1)} % vol`,
+            isFigure: true,
+          },
+          {
+            head: 'Starts at',
+            cell: ({ sheet }) => (sheet?.thaw == null ? '–' : measures.temperature(sheet.thaw.mix_C)),
+            isFigure: true,
+          },
+        ]}
+      />
+      <p className="soft small course-answer">{words.sheetsNote}</p>
+    </section>
+  );
+}
+
+/** Each caution once; one that concerns only some levels names them. */
+export function cautionsOfTrial(trial: Pick<Trial, 'vessel'>, { levels }: Sheets): Caution[] {
+  const known = levels.filter(({ sheet }) => sheet !== null);
+  if (known.length === 0) return [mouldCaution(), ...pressureCautions(trial.vessel, null)];
+  const all = known.flatMap(({ level, sheet }) => (sheet?.cautions ?? []).map((caution) => ({ level, caution })));
+  return [...Map.groupBy(all, ({ caution }) => `${caution.code} ${caution.message}`).values()].flatMap((own) => {
+    const [first] = own;
+    if (first === undefined) return [];
+    const names = own.length === known.length ? '' : words.ofLevels(joined(own.map(({ level }) => level)));
+    return [{ ...first.caution, message: `${names}${first.caution.message}` }];
+  });
+}
+
+/** The arithmetic of a trial: its jars' course, what they hold, and the cautions that go with them. */
+export function TrialScience({ trial, measures }: TrialScienceProps) {
+  const sheets = useAnswer('sheets:ofTrial', { trial: trial.id });
+  return (
+    <>
+      <CourseSection trial={trial} measures={measures} />
+      <Answer of={sheets}>
+        {(value) => (
+          <>
+            <SheetTable sheets={value} measures={measures} />
+            <section className="section" aria-label={words.cautions}>
+              <h2>{words.cautions}</h2>
+              <CautionList cautions={[...cautionsOfTrial(trial, value), tapWaterCaution(), sellingCaution()]} />
+            </section>
+          </>
+        )}
+      </Answer>
+    </>
+  );
+}
