@@ -1,3 +1,4 @@
+import { keepsGas } from '#core/ferment/closed-at-start.ts';
 import { coldDoubt } from '#core/ferment/cold-doubt.ts';
 import { type ColdStart, stillAirTimeConstant_h } from '#core/ferment/cold-start.ts';
 import { jarSheet } from '#core/ferment/jar-sheet.ts';
@@ -98,7 +99,7 @@ export function sheetOfJar(kitchen: Kitchen, whole: JarInTrial, asked: number | 
   const { base, room, input } = known;
   const readings = readingsInTime(kitchen, jar);
   const own = ownWarming(temperaturesSinceStart(readings), room.temperature_C);
-  const isClosed = trial.vessel.kind !== 'open-jar' && formula.cover !== 'cloth' && formula.cover !== 'airlock';
+  const isClosed = keepsGas(trial.vessel, formula.cover);
   const sugar = base?.sugarNow_g_per_L ?? base?.sugarStart_g_per_L ?? null;
   const about = {
     room,

@@ -1,3 +1,4 @@
+import { closedAtStart } from '#core/ferment/closed-at-start.ts';
 import { jarSheet } from '#core/ferment/jar-sheet.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { findJar } from '#store/jars.ts';
@@ -29,7 +30,7 @@ export const sheetHandlers: Handlers<'sheets:ofTrial' | 'sheets:ofJar'> = {
       const problem = sheetProblem(known);
       return {
         level: name,
-        sheet: problem === null ? jarSheet(known.input) : null,
+        sheet: problem === null ? jarSheet(closedAtStart(known.input, formula.cover)) : null,
         problem: problem ?? sugarLack(known),
       };
     });

@@ -68,7 +68,7 @@ function Sweet({ series, wanted, x, y, ends }: SweetProps) {
   return (
     <g className="course-sweet" stroke={colour} strokeWidth={2} fill="none">
       <path d={`M${low} ${height}H${high}M${low} ${height - 4}v8M${high} ${height - 4}v8`} />
-      {at > ends[1] ? null : <path d={markPath('diamond', at, height, 4)} fill={colour} />}
+      {at > ends[1] ? null : <circle cx={at} cy={height} r={7} />}
     </g>
   );
 }

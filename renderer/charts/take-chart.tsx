@@ -6,7 +6,7 @@ import { chartPicture } from './chart-picture.ts';
 import { type ChartSvg, chartSvg, type PictureWords } from './chart-svg.ts';
 
 const words = {
-  take: (title: string) => `Save or copy ${title.toLowerCase()}`,
+  take: (title: string) => `Save or copy ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
   copyPicture: 'Copy picture',
   copyFigures: 'Copy figures',
   savePng: 'Save PNG',

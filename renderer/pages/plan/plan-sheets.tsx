@@ -1,13 +1,13 @@
-import type { Caution } from '#core/ferment/caution.ts';
+import { closedAtStart } from '#core/ferment/closed-at-start.ts';
 import type { JarAddition, JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
 import { type JarSheet, jarSheet } from '#core/ferment/jar-sheet.ts';
 import { ownJarIngredient } from '#core/ferment/own-jar-ingredient.ts';
-import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
-import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import type { Formula } from '#core/trial/formula.ts';
 import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
+import { cautionsOfSheets } from '#renderer/parts/caution/cautions-of-sheets.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type PlanWork, usePlan } from './plan-context.ts';
 import { words } from './words.ts';
@@ -15,7 +15,7 @@ import { words } from './words.ts';
 const room_C = 22;
 
 interface NamedSheet {
-  readonly name: string;
+  readonly level: string;
   readonly sheet: JarSheet;
 }
 
@@ -54,21 +54,10 @@ function sheetsOf({ judged }: PlanWork, pantry: Pantry): NamedSheet[] {
       additions,
       ambient_C,
     };
-    return jarProblem(input) === null ? [{ name: level.name, sheet: jarSheet(input) }] : [];
+    return jarProblem(input) === null
+      ? [{ level: level.name, sheet: jarSheet(closedAtStart(input, formula.cover)) }]
+      : [];
   });
-}
-
-/** Each caution once, in the words of the first jar that has it. */
-function cautionsOf(sheets: readonly NamedSheet[], { judged }: PlanWork): Caution[] {
-  const own =
-    sheets.length === 0
-      ? [mouldCaution(), ...pressureCautions(judged.plan.vessel, null)]
-      : [
-          ...new Map(
-            sheets.flatMap(({ sheet }) => sheet.cautions.map((caution) => [caution.code, caution] as const)),
-          ).values(),
-        ];
-  return [...own, tapWaterCaution(), sellingCaution()];
 }
 
 /** What each jar comes to before it ferments: how full, how sweet; and the cautions that go with it. */
@@ -82,9 +71,9 @@ export function PlanSheets({ pantry }: { readonly pantry: Pantry }) {
         <>
           <h3>{words.eachJar}</h3>
           <ul className="plan-sheets figures">
-            {sheets.map(({ name, sheet }) => (
-              <li key={name}>
-                <strong>{name}</strong>{' '}
+            {sheets.map(({ level, sheet }) => (
+              <li key={level}>
+                <strong>{level}</strong>{' '}
                 <span className="soft">
                   {Math.round(sheet.fillFraction * 100)} % full,{' '}
                   {sheet.sugar.total_g_per_L === null
@@ -97,7 +86,9 @@ export function PlanSheets({ pantry }: { readonly pantry: Pantry }) {
         </>
       )}
       <h3>{words.cautions}</h3>
-      <CautionList cautions={cautionsOf(sheets, work)} />
+      <CautionList
+        cautions={[...cautionsOfSheets(sheets, work.judged.plan.vessel), tapWaterCaution(), sellingCaution()]}
+      />
     </div>
   );
 }

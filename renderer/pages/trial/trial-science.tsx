@@ -1,13 +1,11 @@
-import type { Caution } from '#core/ferment/caution.ts';
-import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
-import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
-import { joined } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
+import { cautionsOfSheets } from '#renderer/parts/caution/cautions-of-sheets.ts';
 import { CourseCharts } from '#renderer/parts/course/course-charts.tsx';
-import { hoursWords, sweetWords } from '#renderer/parts/course/course-sentences.ts';
+import { equivalentWords, hoursWords, sweetWords } from '#renderer/parts/course/course-sentences.ts';
 import { useWantedSweetness, WantedSweetnessField } from '#renderer/parts/course/wanted-sweetness.tsx';
 import { words as courseWords } from '#renderer/parts/course/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -40,8 +38,7 @@ function StoodTable({ course }: { readonly course: Course }) {
           { head: 'Stood', cell: ({ stood }) => hoursWords(stood?.hours ?? 0), isFigure: true },
           {
             head: 'Hours at 22 °C',
-            cell: ({ stood }) =>
-              stood === null ? '–' : `${hoursWords(stood.equivalent.low)} to ${hoursWords(stood.equivalent.high)}`,
+            cell: ({ stood }) => (stood === null ? '–' : equivalentWords(stood.equivalent)),
             isFigure: true,
           },
           { head: 'Reckoned', cell: ({ stood }) => courseWords.stoodFrom[stood?.from ?? 'usual'] },
@@ -155,19 +152,6 @@ function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly me
   );
 }
 
-/** Each caution once; one that concerns only some levels names them. */
-export function cautionsOfTrial(trial: Pick<Trial, 'vessel'>, { levels }: Sheets): Caution[] {
-  const known = levels.filter(({ sheet }) => sheet !== null);
-  if (known.length === 0) return [mouldCaution(), ...pressureCautions(trial.vessel, null)];
-  const all = known.flatMap(({ level, sheet }) => (sheet?.cautions ?? []).map((caution) => ({ level, caution })));
-  return [...Map.groupBy(all, ({ caution }) => `${caution.code} ${caution.message}`).values()].flatMap((own) => {
-    const [first] = own;
-    if (first === undefined) return [];
-    const names = own.length === known.length ? '' : words.ofLevels(joined(own.map(({ level }) => level)));
-    return [{ ...first.caution, message: `${names}${first.caution.message}` }];
-  });
-}
-
 /** The arithmetic of a trial: its jars' course, what they hold, and the cautions that go with them. */
 export function TrialScience({ trial, measures }: TrialScienceProps) {
   const sheets = useAnswer('sheets:ofTrial', { trial: trial.id });
@@ -180,7 +164,9 @@ export function TrialScience({ trial, measures }: TrialScienceProps) {
             <SheetTable sheets={value} measures={measures} />
             <section className="section" aria-label={words.cautions}>
               <h2>{words.cautions}</h2>
-              <CautionList cautions={[...cautionsOfTrial(trial, value), tapWaterCaution(), sellingCaution()]} />
+              <CautionList
+                cautions={[...cautionsOfSheets(value.levels, trial.vessel), tapWaterCaution(), sellingCaution()]}
+              />
             </section>
           </>
         )}

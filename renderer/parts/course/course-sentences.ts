@@ -1,6 +1,5 @@
 import { leastReadings } from '#core/ferment/sugar-decline.ts';
 import type { Course, CourseMeasure } from '#renderer/charts/course-chart-data.ts';
-import { spanWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { counted, joined } from '#renderer/format/words.ts';
 
@@ -27,12 +26,17 @@ export function sweetWords({ brix, sweetEnough, reasons }: Course, wanted_brix: 
   return `Not enough readings: ${counted(brix.length, 'sugar reading')}, at least ${leastReadings} at different hours are needed.`;
 }
 
+/** A range of hours, once where both ends sound alike. */
+export function equivalentWords({ low, high }: { readonly low: number; readonly high: number }): string {
+  return hoursWords(low) === hoursWords(high)
+    ? `about ${hoursWords(low)}`
+    : `${hoursWords(low)} to ${hoursWords(high)}`;
+}
+
 /** How long a jar stood, and what that comes to at 22 °C; null before its start. */
 export function stoodWords({ stood }: Course): string | null {
   if (stood === null) return null;
-  const { low, high } = stood.equivalent;
-  const same = hoursWords(low) === hoursWords(high);
-  return `Stood ${spanWords(stood.hours)}; that did as much as ${same ? hoursWords(low) : `${hoursWords(low)} to ${hoursWords(high)}`} at 22 °C.`;
+  return `Stood ${hoursWords(stood.hours)}; that did as much as ${equivalentWords(stood.equivalent)} at 22 °C.`;
 }
 
 const shown: Readonly<Record<CourseMeasure, (value: number, measures: Measures) => string>> = {
