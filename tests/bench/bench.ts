@@ -1,3 +1,4 @@
+import { shelfBench } from './shelf-bench.ts';
 import { startUpBench } from './start-up-bench.ts';
 import { tenYearsBench } from './ten-years-bench.ts';
 
@@ -5,5 +6,6 @@ import { tenYearsBench } from './ten-years-bench.ts';
 
 await startUpBench();
 await tenYearsBench();
+await shelfBench();
 await import('./panel-bench.ts');
 await import('./ferment-bench.ts');

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { useId, useState, useTransition } from 'react';
 import type { CompositionOf } from '#renderer/parts/shelf/jar-contents.ts';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { usePlan } from './plan-context.ts';
@@ -8,17 +8,16 @@ import { words } from './words.ts';
 /** How fine the slider pours, as a share of the vessel. */
 const pours = 100;
 
+interface PourSliderProps {
+  readonly poured_mL: number;
+  readonly onPour: (volume_mL: number) => void;
+}
+
 /** A slider that pours more or less base into every jar, so that room and fruit can be seen before anything is weighed. */
-function PourSlider() {
+function PourSlider({ poured_mL, onPour }: PourSliderProps) {
   const id = useId();
-  const { judged, draft, measures, change } = usePlan();
-  const { plan } = judged;
-  const step_mL = plan.vessel.capacity_mL / pours;
-  const pour = (share: number) => {
-    const volume_mL = Math.max(1, Math.round(share * step_mL));
-    const text = draft.measures === 'us' ? `${volume_mL} mL` : String(volume_mL);
-    change((before) => ({ ...before, baseEach: text }));
-  };
+  const { judged, measures } = usePlan();
+  const step_mL = judged.plan.vessel.capacity_mL / pours;
   return (
     <div className="field plan-pour">
       <label htmlFor={id}>{words.pourSlider}</label>
@@ -27,23 +26,34 @@ function PourSlider() {
         type="range"
         min={0}
         max={pours}
-        value={Math.min(pours, Math.round(plan.baseEach_mL / step_mL))}
-        aria-valuetext={measures.volume(plan.baseEach_mL)}
-        onChange={({ target }) => pour(Number(target.value))}
+        value={Math.min(pours, Math.round(poured_mL / step_mL))}
+        aria-valuetext={measures.volume(poured_mL)}
+        onChange={({ target }) => onPour(Math.max(1, Math.round(Number(target.value) * step_mL)))}
       />
     </div>
   );
 }
 
-/** Beside the form: the jars as they would stand. */
+/** Beside the form: the jars as they would stand. While the slider moves they move at once, and the form follows when there is time. */
 export function PlanAside({ compositionOf }: { readonly compositionOf: CompositionOf }) {
-  const { judged, measures } = usePlan();
+  const { judged, draft, measures, change } = usePlan();
   const { plan, planned } = judged;
+  const [poured, setPoured] = useState(plan.baseEach_mL);
+  const [isPouring, startPouring] = useTransition();
+  const poured_mL = isPouring ? poured : plan.baseEach_mL;
+  const pour = (volume_mL: number) => {
+    setPoured(volume_mL);
+    const text = draft.measures === 'us' ? `${volume_mL} mL` : String(volume_mL);
+    startPouring(() => change((before) => ({ ...before, baseEach: text })));
+  };
   return (
     <aside className="plan-aside" aria-label={words.shelf}>
       <h2>{words.shelf}</h2>
-      <Shelf jars={planShelfJars({ plan, planned, compositionOf, measures })} label={words.shelf} />
-      <PourSlider />
+      <Shelf
+        jars={planShelfJars({ plan: { ...plan, baseEach_mL: poured_mL }, planned, compositionOf, measures })}
+        label={words.shelf}
+      />
+      <PourSlider poured_mL={poured_mL} onPour={pour} />
     </aside>
   );
 }

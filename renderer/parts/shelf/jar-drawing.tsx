@@ -1,9 +1,9 @@
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import { type Addition, type Cover, ingredientName, type Vessel } from '#core/trial/formula.ts';
 import { fruitColour, jarColour } from './fruit-colour.ts';
 import type { JarContents } from './jar-contents.ts';
 import { jarGeometry } from './jar-geometry.ts';
-import { pieceDots } from './piece-dots.ts';
+import { pieceLayers } from './piece-layers.ts';
 import './jar-drawing.css';
 
 export interface JarDrawingProps {
@@ -45,6 +45,52 @@ function Cap({ cover, neck, centre, top }: { cover: Cover | null; neck: number; 
   return null;
 }
 
+interface GlassProps {
+  readonly outline: string;
+  readonly shoulder: number;
+  readonly height: number;
+  readonly neckWidth: number;
+  readonly cover: Cover | null;
+  readonly label: string;
+}
+
+/** What stays as it is while the jar is filled: glass, cover and label. */
+const Glass = memo(function Glass({ outline, shoulder, height, neckWidth, cover, label }: GlassProps) {
+  const tapeTop = shoulder + (height - shoulder) * 0.42;
+  return (
+    <>
+      <path className="jar-outline" d={outline} />
+      <path className="jar-shine" d={`M9 ${shoulder + 8}V${height - 14}`} />
+      <Cap cover={cover} neck={neckWidth} centre={body / 2} top={0} />
+      <g className="jar-tape" transform={`translate(${body / 2} ${tapeTop}) rotate(-1.5)`}>
+        <path d="M-27 0L27 0L25 5L27 10L25 15L27 20L-27 20L-25 15L-27 10L-25 5Z" />
+        <text y="14.5" textAnchor="middle">
+          {label}
+        </text>
+      </g>
+    </>
+  );
+});
+
+const Bubbles = memo(function Bubbles({ height }: { readonly height: number }) {
+  return [0.2, 0.42, 0.63, 0.8].map((share, place) => (
+    <circle
+      key={share}
+      className="jar-bubble"
+      cx={body * share}
+      cy={height - 10 - place * 9 - (place % 2) * 14}
+      r={1.3 + (place % 3) * 0.5}
+    />
+  ));
+});
+
+/** A number of its own for each label, so that a jar looks the same each time it is drawn. */
+function seedOf(label: string): number {
+  let seed = 7;
+  for (const letter of label) seed = (seed * 31 + letter.charCodeAt(0)) >>> 0;
+  return seed;
+}
+
 /** One vessel drawn from its own numbers: fill height, pieces, headspace, cover, and its label on a strip of tape. */
 export function JarDrawing(props: JarDrawingProps) {
   const { vessel, contents, additions, cover, label, progress = 0, isBubbling = false, isGhost = false, words } = props;
@@ -52,13 +98,11 @@ export function JarDrawing(props: JarDrawingProps) {
   const drawn = jarGeometry({ ...vessel, ...contents }, body);
   const pieces = additions.filter(({ state }) => state !== 'liquid');
   const tint = jarColour(additions);
-  const dots = pieceDots(
-    { top: drawn.liquidTop, bottom: drawn.piecesBottom, left: 3, right: body - 3 },
+  const layers = pieceLayers(
+    { depth: drawn.piecesBottom - drawn.liquidTop, left: 3, right: body - 3 },
     pieces.map(({ mass_g }) => mass_g),
-    [...label].reduce((sum, letter) => sum * 31 + letter.charCodeAt(0), 7),
+    seedOf(label),
   );
-  const tapeTop = drawn.shoulder + (drawn.height - drawn.shoulder) * 0.42;
-  const bubbles = isBubbling ? [0.2, 0.42, 0.63, 0.8] : [];
   return (
     <svg
       className={isGhost ? 'jar is-ghost' : 'jar'}
@@ -71,38 +115,32 @@ export function JarDrawing(props: JarDrawingProps) {
         <path d={drawn.outline} />
       </clipPath>
       <path className="jar-glass" d={drawn.outline} />
-      <path className="jar-liquid" d={drawn.liquid} />
-      {tint === null ? null : <path d={drawn.liquid} fill={tint} opacity={0.16 + 0.5 * Math.min(1, progress)} />}
       <g clipPath={`url(#${clip})`}>
-        {dots.map(({ x, y, r, part }) => (
-          <circle
-            key={`${x}-${y}`}
-            cx={x}
-            cy={y}
-            r={r}
-            className="jar-piece"
-            fill={fruitColour(ingredientName(pieces[part]?.ingredient ?? ''))}
-          />
-        ))}
-        {bubbles.map((share, place) => (
-          <circle
-            key={share}
-            className="jar-bubble"
-            cx={body * share}
-            cy={drawn.height - 10 - place * 9 - (place % 2) * 14}
-            r={1.3 + (place % 3) * 0.5}
-          />
-        ))}
+        {/* All that rises and falls moves as one: a full shelf is drawn again while a slider moves. */}
+        <g className="jar-fill" transform={`translate(0 ${drawn.liquidTop})`}>
+          <rect className="jar-liquid" width={body} height={drawn.height} />
+          {tint === null ? null : (
+            <rect width={body} height={drawn.height} fill={tint} opacity={0.16 + 0.5 * Math.min(1, progress)} />
+          )}
+          {layers.map(({ part, path }) => (
+            <path
+              key={part}
+              d={path}
+              className="jar-piece"
+              fill={fruitColour(ingredientName(pieces[part]?.ingredient ?? ''))}
+            />
+          ))}
+        </g>
+        {isBubbling ? <Bubbles height={drawn.height} /> : null}
       </g>
-      <path className="jar-outline" d={drawn.outline} />
-      <path className="jar-shine" d={`M9 ${drawn.shoulder + 8}V${drawn.height - 14}`} />
-      <Cap cover={cover} neck={drawn.neckWidth} centre={body / 2} top={0} />
-      <g className="jar-tape" transform={`translate(${body / 2} ${tapeTop}) rotate(-1.5)`}>
-        <path d="M-27 0L27 0L25 5L27 10L25 15L27 20L-27 20L-25 15L-27 10L-25 5Z" />
-        <text y="14.5" textAnchor="middle">
-          {label}
-        </text>
-      </g>
+      <Glass
+        outline={drawn.outline}
+        shoulder={drawn.shoulder}
+        height={drawn.height}
+        neckWidth={drawn.neckWidth}
+        cover={cover}
+        label={label}
+      />
     </svg>
   );
 }

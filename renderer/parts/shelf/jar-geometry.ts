@@ -6,11 +6,9 @@ export interface JarGeometry {
   readonly width: number;
   readonly height: number;
   readonly outline: string;
-  /** The drink, from the bottom to where it stands. Empty when the jar is. */
-  readonly liquid: string;
-  /** The layer of pieces that floats at the top of the drink. Empty without pieces. */
-  readonly pieces: string;
+  /** Where the drink stands; at the bottom when the jar is empty. */
   readonly liquidTop: number;
+  /** The layer of pieces floats from the top of the drink down to here. */
   readonly piecesBottom: number;
   /** Where the neck begins: the label is stuck below it. */
   readonly shoulder: number;
@@ -51,7 +49,20 @@ function bodyPath(profile: VesselProfile, from: number, to: number, width: numbe
  *
  * @param width of the drawing, in its own units
  */
-export function jarGeometry({ kind, capacity_mL, volume_mL, pieces_mL }: JarMeasure, width: number): JarGeometry {
+export function jarGeometry(measure: JarMeasure, width: number): JarGeometry {
+  const { kind, capacity_mL, volume_mL, pieces_mL } = measure;
+  const key = [kind, capacity_mL, volume_mL, pieces_mL, width].join(' ');
+  const known = kept.get(key) ?? drawnGeometry(measure, width);
+  if (kept.size >= mostKept) kept.clear();
+  kept.set(key, known);
+  return known;
+}
+
+/** Jars of one level are filled alike: each is worked out once. */
+const kept = new Map<string, JarGeometry>();
+const mostKept = 200;
+
+function drawnGeometry({ kind, capacity_mL, volume_mL, pieces_mL }: JarMeasure, width: number): JarGeometry {
   const profile = vesselProfile(kind);
   const height = width * profile.tallness;
   const fillFraction = volume_mL / capacity_mL;
@@ -64,8 +75,6 @@ export function jarGeometry({ kind, capacity_mL, volume_mL, pieces_mL }: JarMeas
     width,
     height,
     outline: bodyPath(profile, 0, 1, width, height),
-    liquid: bodyPath(profile, 0, top, width, height),
-    pieces: bodyPath(profile, bottom, top, width, height),
     liquidTop: height * (1 - top),
     piecesBottom: height * (1 - bottom),
     shoulder: height * (1 - profile.shoulder),
