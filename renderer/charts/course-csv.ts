@@ -1,5 +1,5 @@
+import { type CsvCell, csvText, harmlessCell } from '#shared/csv-text.ts';
 import type { CourseChartData } from './course-chart-data.ts';
-import { type CsvCell, csvText, harmlessCell } from './csv-text.ts';
 
 const head: readonly CsvCell[] = ['measure', 'unit', 'kind', 'jar', 'level', 'hours', 'value', 'low_95', 'high_95'];
 

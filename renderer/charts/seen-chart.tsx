@@ -1,9 +1,9 @@
 import { ComposedChart, ResponsiveContainer, usePlotArea, useXAxisScale, useYAxisScale, XAxis, YAxis } from 'recharts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { csvText, harmlessCell } from '#shared/csv-text.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { type Course, hourTicks } from './course-chart-data.ts';
 import { hoursAxis } from './course-drawing.tsx';
-import { csvText, harmlessCell } from './csv-text.ts';
 import { markPath } from './mark-path.ts';
 import './course.css';
 
