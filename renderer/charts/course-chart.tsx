@@ -27,7 +27,7 @@ function ReadingsTable({ data }: { readonly data: CourseChartData }) {
   const { title, unit, decimals } = data;
   return (
     <DataTable
-      caption={`${title}: every reading`}
+      caption={`${title}: every figure`}
       rows={readingsOf(data)}
       rowKey={({ key }) => key}
       columns={[

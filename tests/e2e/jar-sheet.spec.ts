@@ -80,7 +80,7 @@ test('a jar’s page says what it holds, its cold start by its own readings, and
   await expect(course.getByText(/2\.6 °Bx after about \d+ h \(95 %: \d+ h to \d+ h\)/)).toBeVisible();
   await expect(course.locator('.course-sweet')).toHaveCount(1);
   await course.getByText('Sugar as a table').click();
-  await expect(course.getByRole('table', { name: 'Sugar: every reading' }).getByRole('row')).toHaveCount(9);
+  await expect(course.getByRole('table', { name: 'Sugar: every figure' }).getByRole('row')).toHaveCount(9);
   await expect(course).toContainText(/Stood \d+ h; that did as much as/);
 
   await page.getByLabel('Sugar left when it is closed, g/L').fill('10');
