@@ -31,9 +31,11 @@ export function cautionsOfSheets(levels: readonly LevelSheet[], vessel: JarVesse
     const gravest = own.toSorted((a, b) => gravity(b.one) - gravity(a.one))[0];
     if (gravest === undefined) return [];
     const differ = new Set(own.map(({ caution }) => caution.message)).size > 1;
-    if (!differ && own.length === known.length) return [gravest.caution];
+    if (known.length === 1 || (!differ && own.length === known.length)) return [gravest.caution];
     const names = joined(own.map(({ one }) => `“${one.level}”`));
-    const about = differ && own.length > 1 ? `In ${names}; the most in “${gravest.one.level}”` : `In ${names}`;
+    const most = `most in “${gravest.one.level}”`;
+    const isAll = own.length === known.length;
+    const about = isAll ? `The ${most}` : differ && own.length > 1 ? `In ${names}, the ${most}` : `In ${names}`;
     return [{ ...gravest.caution, message: `${about}: ${gravest.caution.message}` }];
   });
 }

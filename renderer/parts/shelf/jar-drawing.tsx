@@ -91,18 +91,59 @@ function seedOf(label: string): number {
   return seed;
 }
 
+const Back = memo(function Back({ outline, clip }: { readonly outline: string; readonly clip: string }) {
+  return (
+    <>
+      <clipPath id={clip}>
+        <path d={outline} />
+      </clipPath>
+      <path className="jar-glass" d={outline} />
+    </>
+  );
+});
+
+interface DrinkProps {
+  readonly height: number;
+  /** How deep the layer of pieces is. */
+  readonly depth: number;
+  readonly additions: readonly Addition[];
+  readonly progress: number;
+  readonly seed: number;
+}
+
+/** The drink from its top down, with the pieces that float in it. */
+const Drink = memo(function Drink({ height, depth, additions, progress, seed }: DrinkProps) {
+  const pieces = additions.filter(({ state }) => state !== 'liquid');
+  const tint = jarColour(additions);
+  const layers = pieceLayers(
+    { depth, left: 3, right: body - 3 },
+    pieces.map(({ mass_g }) => mass_g),
+    seed,
+  );
+  return (
+    <>
+      <rect className="jar-liquid" width={body} height={height} />
+      {tint === null ? null : (
+        <rect width={body} height={height} fill={tint} opacity={0.16 + 0.5 * Math.min(1, progress)} />
+      )}
+      {layers.map(({ part, path }) => (
+        <path
+          key={part}
+          d={path}
+          className="jar-piece"
+          fill={fruitColour(ingredientName(pieces[part]?.ingredient ?? ''))}
+        />
+      ))}
+    </>
+  );
+});
+
 /** One vessel drawn from its own numbers: fill height, pieces, headspace, cover, and its label on a strip of tape. */
 export function JarDrawing(props: JarDrawingProps) {
   const { vessel, contents, additions, cover, label, progress = 0, isBubbling = false, isGhost = false, words } = props;
   const clip = useId();
   const drawn = jarGeometry({ ...vessel, ...contents }, body);
-  const pieces = additions.filter(({ state }) => state !== 'liquid');
-  const tint = jarColour(additions);
-  const layers = pieceLayers(
-    { depth: drawn.piecesBottom - drawn.liquidTop, left: 3, right: body - 3 },
-    pieces.map(({ mass_g }) => mass_g),
-    seedOf(label),
-  );
+  const depth = drawn.piecesBottom - drawn.liquidTop;
   return (
     <svg
       className={isGhost ? 'jar is-ghost' : 'jar'}
@@ -111,25 +152,18 @@ export function JarDrawing(props: JarDrawingProps) {
       role="img"
       aria-label={words}
     >
-      <clipPath id={clip}>
-        <path d={drawn.outline} />
-      </clipPath>
-      <path className="jar-glass" d={drawn.outline} />
+      <Back outline={drawn.outline} clip={clip} />
       <g clipPath={`url(#${clip})`}>
         {/* All that rises and falls moves as one: a full shelf is drawn again while a slider moves. */}
         <g className="jar-fill" transform={`translate(0 ${drawn.liquidTop})`}>
-          <rect className="jar-liquid" width={body} height={drawn.height} />
-          {tint === null ? null : (
-            <rect width={body} height={drawn.height} fill={tint} opacity={0.16 + 0.5 * Math.min(1, progress)} />
-          )}
-          {layers.map(({ part, path }) => (
-            <path
-              key={part}
-              d={path}
-              className="jar-piece"
-              fill={fruitColour(ingredientName(pieces[part]?.ingredient ?? ''))}
-            />
-          ))}
+          <Drink
+            height={drawn.height}
+            // Drawn to half a unit, so that a jar whose fill moves keeps its pieces.
+            depth={Math.round(2 * depth) / 2}
+            additions={additions}
+            progress={progress}
+            seed={seedOf(label)}
+          />
         </g>
         {isBubbling ? <Bubbles height={drawn.height} /> : null}
       </g>

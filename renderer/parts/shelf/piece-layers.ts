@@ -7,11 +7,6 @@ export interface PieceLayer {
   readonly path: string;
 }
 
-/** Depths are drawn to half a unit, so that a jar whose fill moves keeps its pieces. */
-const depthStep = 0.5;
-const kept = new Map<string, readonly PieceLayer[]>();
-const mostKept = 500;
-
 function short(value: number): string {
   return String(Math.round(value * 100) / 100);
 }
@@ -32,16 +27,9 @@ export function pieceLayers(
   shares: readonly number[],
   seed: number,
 ): readonly PieceLayer[] {
-  const bottom = Math.round(layer.depth / depthStep) * depthStep;
-  const key = [bottom, layer.left, layer.right, seed, ...shares].join(' ');
-  const known = kept.get(key);
-  if (known !== undefined) return known;
-  const dots = pieceDots({ top: 0, bottom, left: layer.left, right: layer.right }, shares, seed);
-  const layers = [...Map.groupBy(dots, ({ part }) => part)].map(([part, own]) => ({
+  const dots = pieceDots({ top: 0, bottom: layer.depth, left: layer.left, right: layer.right }, shares, seed);
+  return [...Map.groupBy(dots, ({ part }) => part)].map(([part, own]) => ({
     part,
     path: own.map(circle).join(''),
   }));
-  if (kept.size >= mostKept) kept.clear();
-  kept.set(key, layers);
-  return layers;
 }

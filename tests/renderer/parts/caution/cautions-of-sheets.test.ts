@@ -22,7 +22,7 @@ describe('cautionsOfSheets(levels, vessel)', () => {
     const codes = found.map(({ code }) => code);
     expect(new Set(codes).size).toBe(codes.length);
     const of = (code: string) => found.find((one) => one.code === code)?.message;
-    expect(of('alcohol-line')).toMatch(/^In “fruit” and “honey”; the most in “honey”: Could pass/);
+    expect(of('alcohol-line')).toMatch(/^The most in “honey”: Could pass/);
     expect(of('honey-infants')).toMatch(/^In “honey”: Holds honey/);
     expect(of('mould')).toMatch(/^Mould is/);
   });

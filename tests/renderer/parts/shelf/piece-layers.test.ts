@@ -7,7 +7,7 @@ describe('pieceLayers(layer, shares, seed)', () => {
   it('draws one path for each ingredient, the same for the same jar', () => {
     const two = pieceLayers(layer, [50, 50], 7);
     expect(two.map(({ part }) => part).toSorted()).toEqual([0, 1]);
-    expect(pieceLayers({ ...layer, depth: 20.1 }, [50, 50], 7)).toBe(two);
+    expect(pieceLayers(layer, [50, 50], 7)).toEqual(two);
     expect(pieceLayers(layer, [50, 50], 8)[0]?.path).not.toBe(two[0]?.path);
   });
   it('draws more pieces in a deeper layer, none without depth or mass', () => {
