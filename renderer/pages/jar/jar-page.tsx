@@ -139,9 +139,7 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
         {(value) => <JarCourse course={value} jar={jar.id} measures={measures} wanted={wanted} />}
       </Answer>
       <Answer of={science}>
-        {(value) => (
-          <JarSheet science={value} measures={measures} rated_bar={whole.vessel.ratedGauge_bar} question={question} />
-        )}
+        {(value) => <JarSheet science={value} measures={measures} vessel={whole.vessel} question={question} />}
       </Answer>
       <section className="section">
         <h2>{words.readings}</h2>

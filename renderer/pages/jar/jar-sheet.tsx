@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import type { Vessel } from '#core/trial/formula.ts';
 import { typedNumber } from '#renderer/format/number-field.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { Facts } from '#renderer/parts/facts/facts.tsx';
@@ -55,12 +56,13 @@ export function useClosingQuestion(): ClosingQuestion {
 }
 
 interface ClosingProps extends SheetProps {
-  readonly rated_bar: number | undefined;
+  readonly vessel: Vessel;
   readonly question: ClosingQuestion;
 }
 
 /** Closed or about to be: how much gas and pressure at most, against what the vessel is made for. */
-function Closing({ science, measures, rated_bar, question }: ClosingProps) {
+function Closing({ science, measures, vessel, question }: ClosingProps) {
+  const rated_bar = vessel.ratedGauge_bar;
   const isReckoned = science.closing !== null || science.isClosed;
   return (
     <div className="subsection">
@@ -68,22 +70,24 @@ function Closing({ science, measures, rated_bar, question }: ClosingProps) {
       {isReckoned ? (
         <p className="jar-sentence">{closingSentence(science, rated_bar, measures)}</p>
       ) : (
-        <p className="soft">{words.open}</p>
+        <p className="soft">{vessel.kind === 'open-jar' ? words.openJar : words.open}</p>
       )}
       <Facts facts={closingFacts(science, rated_bar, measures)} />
-      <div className="wanted-sweetness no-print">
-        <Field label={words.closingSugar} hint={words.closingHint} fault={question.fault}>
-          {(wiring) => (
-            <input
-              {...wiring}
-              autoComplete="off"
-              inputMode="decimal"
-              value={question.text}
-              onChange={({ target }) => question.type(target.value)}
-            />
-          )}
-        </Field>
-      </div>
+      {vessel.kind === 'open-jar' ? null : (
+        <div className="wanted-sweetness no-print">
+          <Field label={words.closingSugar} hint={words.closingHint} fault={question.fault}>
+            {(wiring) => (
+              <input
+                {...wiring}
+                autoComplete="off"
+                inputMode="decimal"
+                value={question.text}
+                onChange={({ target }) => question.type(target.value)}
+              />
+            )}
+          </Field>
+        </div>
+      )}
     </div>
   );
 }
@@ -101,7 +105,7 @@ function ColdStart({ science, measures }: SheetProps) {
 }
 
 /** What one jar holds and may become: a sentence first, then the figures with their doubt, then how they are reckoned. */
-export function JarSheet({ science, measures, rated_bar, question }: ClosingProps) {
+export function JarSheet({ science, measures, vessel, question }: ClosingProps) {
   const { sheet, problem } = science;
   return (
     <section className="section" aria-label={words.sheet}>
@@ -116,11 +120,11 @@ export function JarSheet({ science, measures, rated_bar, question }: ClosingProp
           <div className="subsection">
             <h3>{words.alcohol}</h3>
             <p className="jar-sentence">{alcoholSentence(science)}</p>
-            <Facts facts={alcoholFacts({ sheet })} />
+            <Facts facts={alcoholFacts({ sheet, base: science.base })} />
           </div>
         </>
       )}
-      <Closing science={science} measures={measures} rated_bar={rated_bar} question={question} />
+      <Closing science={science} measures={measures} vessel={vessel} question={question} />
       <ColdStart science={science} measures={measures} />
       {sheet === null ? null : (
         <details>

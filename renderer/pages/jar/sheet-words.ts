@@ -117,14 +117,18 @@ export function alcoholSentence({ sheet, base }: JarScience): string {
   }. Neither figure below is a forecast: most jars are stopped long before, and bacteria take their share.`;
 }
 
-export function alcoholFacts({ sheet }: { readonly sheet: Sheet }): Fact[] {
+/** Both alcohols, and the sugar left below the line; a base whose alcohol nobody gave is said, not taken as none. */
+export function alcoholFacts({ sheet, base }: Pick<JarScience, 'base'> & { readonly sheet: Sheet }): Fact[] {
   const { ifAllSugar_pctVol: most, ifYeastYield_pctVol: yeast, sugarLeftToHalfPercent_g_per_L: left } = sheet.alcohol;
   return [
     { name: 'If all sugar became alcohol', value: most === null ? unknown : `${most.toFixed(2)} % vol at most` },
     { name: 'At yeast’s own yield', value: yeast === null ? unknown : `${yeast.toFixed(2)} % vol` },
     {
       name: 'Sugar that may still ferment below 0.5 % vol',
-      value: left === 0 ? 'none: the base is past it' : `${left.toFixed(1)} g/L`,
+      value:
+        left === 0
+          ? 'none: the base is past it'
+          : `${left.toFixed(1)} g/L${base?.alcohol_pctVol == null ? ', if the base holds no alcohol yet' : ''}`,
     },
   ];
 }

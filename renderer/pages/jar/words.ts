@@ -19,6 +19,8 @@ export const words = {
   closed: 'Closed',
   ifClosed: 'If you close it',
   open: 'Open, or under a cover that lets the gas out: no pressure builds up. Before you bottle it, see what closing it would do.',
+  openJar:
+    'An open jar keeps no gas. A bottle does: what it is made for and how much sugar is left when it is closed decide about its pressure.',
   closingSugar: 'Sugar left when it is closed, g/L',
   closingHint: 'Leave empty for what it has. Nothing is written down.',
   closingFault: 'A number of grams per litre, 0 to 800.',
