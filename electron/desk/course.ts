@@ -86,8 +86,7 @@ function courseOf({ kitchen, trial, drink, wanted }: Around, jar: Jar): Course {
 /** Whether the trial's base was made by a culture that is called kombucha. */
 function drinkOf(kitchen: Kitchen, trial: TrialWhole): Around['drink'] {
   const culture = baseOfTrial(kitchen, trial)?.culture;
-  const row = culture == null ? undefined : kitchen.read.row('cultures', culture.id);
-  return row !== undefined && /kombucha/i.test(`${row.kind} ${row.name}`) ? 'kombucha' : 'other';
+  return culture != null && /kombucha/i.test(`${culture.kind} ${culture.name}`) ? 'kombucha' : 'other';
 }
 
 export const courseHandlers: Handlers<'course:read'> = {

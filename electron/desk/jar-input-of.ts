@@ -5,13 +5,13 @@ import type { Formula } from '#core/trial/formula.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { findBase } from '#store/bases.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listOwnIngredients } from '#store/people-and-pantry.ts';
 import type { TrialWhole } from '#store/trials.ts';
+import { ownOf, ownPantry } from './whole-pantry.ts';
 
 /** When nobody says how warm the room is. Common practice, no source. */
 export const usualRoom_C = 22;
 
-type Base = ValueOf<'bases:open'>;
+type Base = ValueOf<'bases:list'>['bases'][number];
 
 /** How warm a jar stands, and who said so. */
 export interface Room {
@@ -53,10 +53,10 @@ export function sugarOfBase(base: Base | null): number | null {
 export function jarInputOf(kitchen: Kitchen, trial: TrialWhole, formula: Formula, base_mL: number): KnownJar {
   const base = baseOfTrial(kitchen, trial);
   const room = roomOf(formula, trial, base);
-  const own = new Map(listOwnIngredients(kitchen.read).map((row) => [row.name.toLowerCase(), row]));
+  const own = ownPantry(kitchen);
   let unknownIngredient: string | null = null;
   const additions = formula.additions.map(({ ingredient, mass_g, state, temperature_C }) => {
-    const mine = typeof ingredient === 'string' ? own.get(ingredient.trim().toLowerCase()) : undefined;
+    const mine = typeof ingredient === 'string' ? ownOf(own, ingredient) : undefined;
     const written = mine === undefined ? null : ownJarIngredient(mine);
     if (mine !== undefined && written === null) unknownIngredient = mine.name;
     const whole = written ?? ingredient;

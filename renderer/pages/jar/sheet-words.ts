@@ -55,7 +55,7 @@ export function sheetLack({ sheet, base }: JarScience): { words: string; to: str
         }
       : {
           words: `How much sugar does “${base.name}” hold? An unknown sugar is never counted as none. Give what it started with, or what is left.`,
-          to: '/bases',
+          to: `/bases/${base.id}`,
           link: 'Give the base’s sugar',
         };
   }

@@ -26,7 +26,9 @@ function additionsOf(formula: Formula, pantry: Pantry): JarInput['additions'] | 
   const known = formula.additions.flatMap(({ ingredient, mass_g, state }): JarAddition[] => {
     if (typeof ingredient !== 'string') return [{ ingredient, mass_g, state }];
     const asked = ingredient.trim().toLowerCase();
-    const mine = pantry.find(({ id, name }) => id !== null && name.toLowerCase() === asked);
+    const mine = pantry.find(
+      ({ id, name, aliases }) => id !== null && [name, ...aliases].some((one) => one.toLowerCase() === asked),
+    );
     const whole = mine === undefined ? (findIngredient(asked)?.name ?? null) : ownJarIngredient(mine);
     return whole === null ? [] : [{ ingredient: whole, mass_g, state }];
   });

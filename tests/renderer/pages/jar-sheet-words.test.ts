@@ -67,7 +67,7 @@ describe('the words of a jar’s sheet', () => {
     const asked = science(unknownSugar, { base: { id: idOf(5), name: 'Saturday', sugar: null, alcohol_pctVol: null } });
     expect(sheetSentence(asked, metric)).toMatch(/How sweet it starts is not known\.$/);
     expect(sheetLack(asked)).toMatchObject({
-      to: '/bases',
+      to: `/bases/${idOf(5)}`,
       words: expect.stringMatching(/^How much sugar does “Saturday”/),
     });
     expect(sheetLack(science(unknownSugar, { base: null }))?.words).toMatch(/never counted as none/);
