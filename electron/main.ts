@@ -18,6 +18,7 @@ import { refuseCertificates } from '#shell/refuse-certificates.ts';
 import { refuseNetwork } from '#shell/refuse-network.ts';
 import { refusePermissions } from '#shell/refuse-permissions.ts';
 import { isSoleInstance } from '#shell/sole-instance.ts';
+import { tended } from '#shell/tended.ts';
 import { windowMemory } from '#shell/window-memory.ts';
 import { setMenu } from '#shell/window-menu.ts';
 
@@ -30,9 +31,10 @@ const isDevelopment = !app.isPackaged;
 shareDataFolder(app, process.platform, process.env);
 const recent = recentKitchens(join(app.getPath('userData'), 'recent.json'));
 const memory = windowMemory(join(app.getPath('userData'), 'window.json'));
+const logFile = join(app.getPath('userData'), 'workbench.log');
 const kitchens = kitchensOf({
   carrier: carryDesk(ipcMain),
-  openLine: (store) => openDeskLine({ worker: files.worker, store, onTended() {} }),
+  openLine: (store) => openDeskLine({ worker: files.worker, store, log: logFile, onTended: tended }),
   openWindow: (others) => openKitchenWindow({ preload: files.preload, memory, isDevelopment, others }),
   load: loadPage,
   opened({ store }) {

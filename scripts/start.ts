@@ -49,6 +49,7 @@ async function serve(words: StartWords, store: string, browser: string | null): 
   const line = openDeskLine({
     worker: pathToFileURL(join(dist, 'desk-worker.js')),
     store,
+    log: join(dataFolder(process.platform, process.env), 'workbench.log'),
     onTended(envelope) {
       if (!envelope.ok) say(`The daily backup was not made: ${envelope.error.message}`);
     },

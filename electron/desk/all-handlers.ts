@@ -18,6 +18,7 @@ import { placeFindingHandlers } from './place-findings.ts';
 import { profileHandlers } from './profiles.ts';
 import { readingsImportHandlers } from './readings-import.ts';
 import { recipeHandlers } from './recipes.ts';
+import { reportHandlers } from './report.ts';
 import { scoreHandlers } from './scores.ts';
 import { sheetHandlers } from './sheets.ts';
 import { storeHandlers } from './store.ts';
@@ -44,6 +45,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...recipeHandlers,
   ...carryingHandlers,
   ...findHandlers,
+  ...reportHandlers,
   ...readingsImportHandlers,
 };
 

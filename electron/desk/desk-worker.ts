@@ -1,15 +1,18 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import { Failure } from '#shared/failure.ts';
+import type { Kitchen } from '#store/kitchen.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteFailure } from '#store/sqlite-failure.ts';
 import { deskOf } from './desk.ts';
+import { noteMistake, noteMistakesIn } from './mistake-log.ts';
 import type { FromDesk, ToDesk } from './worker-messages.ts';
 
 // The desk's thread: opens the kitchen when one is needed, and answers requests in the order they come.
 
 const port = parentPort;
 if (port === null) throw new Error('The desk runs as a worker thread.');
-const { store, makes } = workerData as { store: string; makes: 'any' | 'writes' };
+const { store, makes, log } = workerData as { store: string; makes: 'any' | 'writes'; log: string | null };
+if (log !== null) noteMistakesIn(log);
 
 function post(message: FromDesk): void {
   port?.postMessage(message);
@@ -18,7 +21,7 @@ function post(message: FromDesk): void {
 /** How often a look is taken whether another program or window wrote: it costs a few microseconds. */
 const looksEvery_ms = 400;
 
-const desk = deskOf(async (writes) => {
+async function opening(writes: boolean): Promise<Kitchen> {
   const kitchen = await openKitchen(store, { mayMake: writes || makes === 'any' });
   kitchen.onChange(({ step, tables }) => post({ kind: 'changed', step, tables }));
   setInterval(() => {
@@ -30,7 +33,9 @@ const desk = deskOf(async (writes) => {
     }
   }, looksEvery_ms).unref();
   return kitchen;
-});
+}
+
+const desk = deskOf(opening, { onMistake: (error, request) => noteMistake(error, new Date(), request) });
 
 async function answer(message: Extract<ToDesk, { kind: 'ask' }>): Promise<void> {
   const envelope = await desk.handle(message.name, message.input, {

@@ -23,7 +23,7 @@ const alone: Watch = { progress() {}, assertGoing() {} };
 
 export interface DeskOptions {
   /** Told of errors that are our own mistake, before they become `internal`. */
-  readonly onMistake?: (error: unknown) => void;
+  readonly onMistake?: (error: unknown, request: string) => void;
   /** Hold every answer against the contract too (tests do). */
   readonly checkAnswers?: boolean;
 }
@@ -66,7 +66,7 @@ export function deskOf(opening: Kitchen | ((writes: boolean) => Promise<Kitchen>
         return { ok: true, value: await answer(name, input, watch) };
       } catch (error) {
         const report = failureReport(error);
-        if (report.code === 'internal') options.onMistake?.(error);
+        if (report.code === 'internal') options.onMistake?.(error, isRequestName(name) ? name : 'unknown');
         return { ok: false, error: report };
       }
     },

@@ -18,6 +18,8 @@ export interface DeskLineOptions {
   readonly store: string;
   /** A kitchen that is not there is made for any request, or only for one that writes (the default is any). */
   readonly makes?: 'any' | 'writes';
+  /** Where the program's own mistakes are noted; nowhere unless said. */
+  readonly log?: string;
   /** Where a person works for hours: the kitchen is tended after the first answer and then daily; told how that went. */
   readonly onTended?: (envelope: Envelope<unknown>) => void;
 }
@@ -29,12 +31,12 @@ const tendsEvery_ms = 24 * 3_600_000;
  * Starts the desk in a worker thread with its kitchen; opening errors settle every request as that failure. A request that the
  * contract marks `apart` gets a thread of its own for as long as it lasts, and holds nobody up.
  */
-export function openDeskLine({ worker, store, makes = 'any', onTended }: DeskLineOptions): DeskLine {
+export function openDeskLine({ worker, store, makes = 'any', log, onTended }: DeskLineOptions): DeskLine {
   const listeners = new Set<(event: DeskEvent) => void>();
   const onEvent = (event: DeskEvent): void => {
     for (const listener of listeners) listener(event);
   };
-  const start = (): DeskThread => startDeskThread({ worker, store, makes, onEvent });
+  const start = (): DeskThread => startDeskThread({ worker, store, makes, log: log ?? null, onEvent });
   const main = start();
   const asides = new Set<DeskThread>();
   const underWay = new Map<string, DeskThread>();

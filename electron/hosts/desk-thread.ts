@@ -17,6 +17,8 @@ export interface DeskThreadOptions {
   readonly worker: URL;
   readonly store: string;
   readonly makes: 'any' | 'writes';
+  /** Where the program's own mistakes are noted; null notes none. */
+  readonly log: string | null;
   onEvent(event: DeskEvent): void;
 }
 
@@ -28,8 +30,8 @@ const gone: Envelope<never> = {
   },
 };
 
-export function startDeskThread({ worker: file, store, makes, onEvent }: DeskThreadOptions): DeskThread {
-  const worker = new Worker(file, { workerData: { store, makes } });
+export function startDeskThread({ worker: file, store, makes, log, onEvent }: DeskThreadOptions): DeskThread {
+  const worker = new Worker(file, { workerData: { store, makes, log } });
   const waiting = new Map<string, { settle: (envelope: Envelope<unknown>) => void; stopFlag: Int32Array }>();
   let isGone = false;
 

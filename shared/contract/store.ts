@@ -52,6 +52,8 @@ export const storeRequests = {
   /** Fills an empty kitchen with an invented example, marked as sample everywhere. */
   'kitchen:sample': writes(z.strictObject({}), z.strictObject({ rows: z.int() }), { long: true }),
   'kitchen:removeSample': writes(z.strictObject({}), z.strictObject({ rows: z.int() })),
+  /** What a report of a fault needs: versions, counts and the program's own mistakes; nothing that a person wrote. */
+  'report:read': reads(z.strictObject({}), z.strictObject({ text: z.string() })),
   /** A half-made plan or sheet as it was left; null when there is none. */
   'drafts:open': reads(
     z.strictObject({ name }),

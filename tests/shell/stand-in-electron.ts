@@ -191,6 +191,19 @@ export const shell = {
   showItemInFolder: (file: string) => note('showItem', file),
 };
 
+export class Notification {
+  static isSupported(): boolean {
+    return true;
+  }
+  readonly options: unknown;
+  constructor(options: unknown) {
+    this.options = options;
+  }
+  show(): void {
+    note('notification', this.options);
+  }
+}
+
 export const nativeTheme = { shouldUseDarkColors: false };
 
 const laptop = { id: 1, workArea: { x: 0, y: 0, width: 1440, height: 900 } };

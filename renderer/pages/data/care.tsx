@@ -16,6 +16,9 @@ export function Care() {
   });
   const check = useMutation<ValueOf<'store:check'>, Failure>({ mutationFn: () => ask('store:check', {}) });
   const rescue = useMutation<ValueOf<'store:rescue'>, Failure>({ mutationFn: () => ask('store:rescue', {}) });
+  const report = useMutation<void, Failure | Error>({
+    mutationFn: async () => navigator.clipboard.writeText((await ask('report:read', {})).text),
+  });
   return (
     <>
       <div className="button-row">
@@ -25,8 +28,13 @@ export function Care() {
         <Button disabled={check.isPending} onClick={() => check.mutate()}>
           {check.isPending ? words.checking : words.check}
         </Button>
+        <Button weight="quiet" disabled={report.isPending} onClick={() => report.mutate()}>
+          {words.report}
+        </Button>
       </div>
       <div role="status" className="data-told">
+        {report.isSuccess ? <p>{words.reported}</p> : null}
+        {report.isError ? <p className="field-fault">{words.notReported}</p> : null}
         {backup.data === undefined ? null : (
           <p>
             {words.backedUp} <span className="data-path">{backup.data.file}</span> ({sizeWords(backup.data.bytes)})

@@ -15,6 +15,10 @@ export const words = {
   backingUp: 'Copying…',
   backedUp: 'The copy was made, opened and checked:',
   check: 'Check the file',
+  report: 'Copy for a report',
+  reported:
+    'On the clipboard: versions, how many rows there are, and the program’s own mistakes. No names, texts or figures of yours.',
+  notReported: 'The clipboard could not be written.',
   checking: 'Checking…',
   sound: 'Checked: the file is whole and its history unbroken.',
   problems: 'The check found something:',
