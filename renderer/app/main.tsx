@@ -4,6 +4,7 @@ import './tokens.css';
 import './base.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { fetchDrawings } from '#renderer/charts/late-drawings.ts';
 import { layTheme } from '#renderer/format/window-ways.ts';
 import { Failure } from '#shared/failure.ts';
 import { App } from './app.tsx';
@@ -40,6 +41,7 @@ async function start(): Promise<void> {
       <App bridge={bridge} />
     </StrictMode>,
   );
+  requestIdleCallback(fetchDrawings, { timeout: 5000 });
 }
 
 void start();

@@ -1,4 +1,4 @@
-import { type ReactNode, useRef } from 'react';
+import { type ReactNode, Suspense, useRef } from 'react';
 import { TakeChart } from './take-chart.tsx';
 import './chart-frame.css';
 
@@ -60,7 +60,7 @@ export function ChartFrame(props: ChartFrameProps) {
         {more === null ? null : <p className="soft small">{more}</p>}
       </figcaption>
       <div ref={drawing} className="chart-drawing">
-        {children}
+        <Suspense fallback={null}>{children}</Suspense>
       </div>
       <div className="chart-twin">
         {below}

@@ -2,9 +2,9 @@ import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { ChartFrame } from './chart-frame.tsx';
 import { asGravity, type CourseChartData, type CourseSeries } from './course-chart-data.ts';
 import { courseCsv, courseFigures } from './course-csv.ts';
-import { CourseDrawing } from './course-drawing.tsx';
 import { CourseKey } from './course-key.tsx';
 import { areLabelled } from './course-marks.tsx';
+import { CourseDrawing } from './late-drawings.ts';
 import './course.css';
 
 interface CourseChartProps {

@@ -6,8 +6,8 @@ import { chartKeyWords } from './chart-key.ts';
 import { factorChartCsv } from './factor-chart-csv.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 import { factorChartFigures } from './factor-chart-figures.ts';
-import { FactorDrawing } from './factor-drawing.tsx';
 import { figureWords, intervalWords } from './figure-words.ts';
+import { FactorDrawing } from './late-drawings.ts';
 
 interface FactorChartProps {
   readonly data: FactorChartData;

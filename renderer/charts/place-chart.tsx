@@ -2,8 +2,8 @@ import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { figureWords } from './figure-words.ts';
+import { PlaceDrawing } from './late-drawings.ts';
 import { ordinal, placeChartCsv, placeChartData } from './place-chart-data.ts';
-import { PlaceDrawing } from './place-drawing.tsx';
 
 type Ranking = ValueOf<'findings:places'>['rankings'][number];
 

@@ -5,7 +5,7 @@ import { csvText } from '#shared/csv-text.ts';
 import { attributeColour } from './attribute-colour.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { figureWords } from './figure-words.ts';
-import { RightnessDrawing } from './rightness-drawing.tsx';
+import { RightnessDrawing } from './late-drawings.ts';
 
 type Rightness = ValueOf<'findings:penalties'>['attributes'][number];
 type Level = Rightness['levels'][number];

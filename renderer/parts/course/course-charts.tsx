@@ -1,6 +1,7 @@
+import { Suspense } from 'react';
 import { CourseChart } from '#renderer/charts/course-chart.tsx';
 import { type Course, type CourseMeasure, courseChartData } from '#renderer/charts/course-chart-data.ts';
-import { SeenChart } from '#renderer/charts/seen-chart.tsx';
+import { SeenChart } from '#renderer/charts/late-drawings.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { courseSentence, fittedSentence } from './course-sentences.ts';
 import { seenWords, words } from './words.ts';
@@ -36,7 +37,9 @@ export function CourseCharts({ jars, shown, measures, wanted_brix }: CourseChart
             more={data.measure === 'sugar' ? fittedSentence(drawn) : null}
           />
         ))}
-        <SeenChart jars={drawn} nameOf={seenWords} />
+        <Suspense fallback={null}>
+          <SeenChart jars={drawn} nameOf={seenWords} />
+        </Suspense>
       </div>
     </>
   );

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { lazy, Suspense, useRef, useState } from 'react';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { TakeChart } from '#renderer/charts/take-chart.tsx';
 import { typedNumber } from '#renderer/format/number-field.ts';
@@ -7,8 +7,10 @@ import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { csvText } from '#shared/csv-text.ts';
 import { errorBasis, neededWords, type Panel, sightSentence, tooFewWords } from './panel-sight-words.ts';
-import { SightDrawing } from './sight-drawing.tsx';
 import './panel-sight.css';
+
+/** Comes with the drawing library, which the first screen does without. */
+const SightDrawing = lazy(async () => ({ default: (await import('./sight-drawing.tsx')).SightDrawing }));
 
 const title = 'What the panel will see';
 
@@ -49,7 +51,9 @@ export function PanelSight(panel: Panel) {
             </p>
           </figcaption>
           <div ref={drawing} className="sight-drawing">
-            <SightDrawing sight={value} upTo={upTo} power={power} />
+            <Suspense fallback={null}>
+              <SightDrawing sight={value} upTo={upTo} power={power} />
+            </Suspense>
           </div>
           <div className="sight-needed">
             <Field
