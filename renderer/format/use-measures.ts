@@ -1,4 +1,5 @@
 import { formatQuantity, type MeasureSystem } from '#core/units/format-quantity.ts';
+import type { MeasuredIngredient } from '#core/units/kitchen-amount.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 
 export interface Measures {
@@ -7,6 +8,8 @@ export interface Measures {
   readonly mass: (mass_g: number) => string;
   readonly temperature: (temperature_C: number) => string;
   readonly sugar: (sugar_g_per_L: number) => string;
+  /** What the kitchen's own ingredients weigh by cup and spoon, where somebody said. */
+  readonly measured?: (name: string) => MeasuredIngredient | undefined;
 }
 
 /** Quantities in the kitchen's own measures. */

@@ -46,7 +46,7 @@ function AdditionRow({
   const { measures } = usePlan();
   const here = `${at}.${place}`;
   const set = (change: Partial<AdditionDraft> | null) => onChange(withAddition(rows, place, change));
-  const amount = readAmount(row.amount, row.ingredient);
+  const amount = readAmount(row.amount, row.ingredient, { measured: measures.measured });
   const state = stateOf(row);
   const amountHint =
     amount.kind === 'grams' && amount.fromMeasure

@@ -49,7 +49,18 @@ function useCompositions(pantry: PlanFormProps['pantry']): CompositionOf {
   }, [pantry]);
 }
 
-function PlanForm({ kept, draft, bases, pantry, measures }: PlanFormProps) {
+/** The kitchen's measures, with what its own ingredients weigh by cup and spoon. */
+function useOwnMeasures(measures: Measures, pantry: PlanFormProps['pantry']): Measures {
+  return useMemo(() => {
+    const own = new Map(
+      pantry.filter((each) => each.measures.length > 0).map((each) => [each.name.toLowerCase(), each]),
+    );
+    return { ...measures, measured: (name) => own.get(name.trim().toLowerCase()) };
+  }, [measures, pantry]);
+}
+
+function PlanForm({ kept, draft, bases, pantry, measures: usual }: PlanFormProps) {
+  const measures = useOwnMeasures(usual, pantry);
   const [, go] = useLocation();
   const client = useQueryClient();
   const [isTried, setIsTried] = useState(false);

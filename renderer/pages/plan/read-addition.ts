@@ -1,4 +1,5 @@
 import type { Addition, AdditionState } from '#core/trial/formula.ts';
+import type { Measures } from '#renderer/format/use-measures.ts';
 import type { AdditionDraft } from './plan-draft.ts';
 import { readAmount } from './read-amount.ts';
 import { fault, gap, type Said } from './said.ts';
@@ -13,6 +14,8 @@ export interface ReadAddition {
 export interface AdditionReading {
   /** Where only the ingredient counts, the weight that stands in for one. */
   readonly massInstead_g?: number | undefined;
+  /** What the owner's own measures weigh. */
+  readonly measured?: Measures['measured'] | undefined;
 }
 
 /** A row that nobody has written in. */
@@ -29,31 +32,36 @@ export function stateOf({ state, ingredient }: AdditionDraft): AdditionState {
     : 'fresh';
 }
 
-function massOf(draft: AdditionDraft, at: string, instead: number | undefined): { mass_g: number } | Said {
-  if (instead !== undefined) return { mass_g: instead };
-  const amount = readAmount(draft.amount, draft.ingredient);
+function massOf(draft: AdditionDraft, at: string, reading: AdditionReading): { mass_g: number } | Said {
+  const { massInstead_g, measured } = reading;
+  if (massInstead_g !== undefined) return { mass_g: massInstead_g };
+  const amount = readAmount(draft.amount, draft.ingredient, { measured });
   if (amount.kind === 'none') return gap(`${at}.amount`, words.says.amountMissing);
   if (amount.kind === 'fault') return fault(`${at}.amount`, amount.message);
   if (amount.kind === 'grams') return { mass_g: amount.mass_g };
-  const weight = readAmount(draft.weight, draft.ingredient);
+  const weight = readAmount(draft.weight, draft.ingredient, { measured });
   if (weight.kind === 'grams' && !weight.fromMeasure) return { mass_g: weight.mass_g };
   if (weight.kind === 'none') return gap(`${at}.weight`, words.says.weightMissing);
   return fault(`${at}.weight`, weight.kind === 'fault' ? weight.message : words.says.weightNotGrams);
 }
 
-function writtenOf(draft: AdditionDraft, hasAmount: boolean): { asWritten?: string } {
-  const amount = readAmount(draft.amount, draft.ingredient);
+function writtenOf(
+  draft: AdditionDraft,
+  hasAmount: boolean,
+  measured: AdditionReading['measured'],
+): { asWritten?: string } {
+  const amount = readAmount(draft.amount, draft.ingredient, { measured });
   const isMeasure = amount.kind === 'unweighed' || (amount.kind === 'grams' && amount.fromMeasure);
   return hasAmount && isMeasure ? { asWritten: draft.amount.trim().slice(0, 200) } : {};
 }
 
 /** One addition as typed, read into what a plan needs. */
-export function readAddition(draft: AdditionDraft, at: string, { massInstead_g }: AdditionReading = {}): ReadAddition {
+export function readAddition(draft: AdditionDraft, at: string, reading: AdditionReading = {}): ReadAddition {
   const said: Said[] = [];
   const ingredient = draft.ingredient.trim();
   if (ingredient === '') said.push(gap(`${at}.ingredient`, words.says.ingredientMissing));
   if (ingredient.length > 200) said.push(fault(`${at}.ingredient`, words.says.tooLong));
-  const mass = massOf(draft, at, massInstead_g);
+  const mass = massOf(draft, at, reading);
   if ('kind' in mass) said.push(mass);
   if (said.length > 0 || 'kind' in mass) return { addition: null, said };
   return {
@@ -61,7 +69,7 @@ export function readAddition(draft: AdditionDraft, at: string, { massInstead_g }
       ingredient,
       mass_g: mass.mass_g,
       state: stateOf(draft),
-      ...writtenOf(draft, massInstead_g === undefined),
+      ...writtenOf(draft, reading.massInstead_g === undefined, reading.measured),
       ...(draft.end === '' ? {} : { leftIn: draft.end === 'left-in' }),
     },
     said,

@@ -2,6 +2,7 @@ import { kitchenAmount } from '#core/units/kitchen-amount.ts';
 import { parseNumber } from '#core/units/parse-number.ts';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import type { Measures } from '#renderer/format/use-measures.ts';
 
 /** How much of an ingredient, as typed. */
 export type TypedAmount =
@@ -11,6 +12,13 @@ export type TypedAmount =
   /** A measure without a weight of its own, such as a handful: the scale has to say. */
   | { readonly kind: 'unweighed'; readonly why: string }
   | { readonly kind: 'fault'; readonly message: string };
+
+export interface AmountReading {
+  /** Where a jar without any is meant. */
+  readonly mayBeZero?: boolean;
+  /** What the owner's own measures weigh. */
+  readonly measured?: Measures['measured'] | undefined;
+}
 
 const startsLikeNumber = /^[-−–+.,\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/;
 
@@ -24,16 +32,19 @@ function inRange(mass_g: number, least: number): boolean {
  * A bare number is grams. What begins like a number but is none ("1,500", "-3 g") is a fault; other words are kept as they are written.
  *
  * @param ingredient as named; measures go by its own weights
- * @param mayBeZero where a jar without any is meant
  */
-export function readAmount(text: string, ingredient: string, mayBeZero = false): TypedAmount {
+export function readAmount(
+  text: string,
+  ingredient: string,
+  { mayBeZero = false, measured }: AmountReading = {},
+): TypedAmount {
   const written = text.trim();
   if (written === '') return { kind: 'none' };
   const bare = parseNumber(written);
   const asMass = bare?.rest === '' ? parseQuantity(written, 'mass', units.g) : null;
   const read = asMass?.ok
     ? { ok: true as const, value: { mass_g: asMass.value.stored, measure: null } }
-    : (asMass ?? kitchenAmount(written, ingredient));
+    : (asMass ?? kitchenAmount(written, measured?.(ingredient) ?? ingredient));
   if (read.ok) {
     const { mass_g, measure } = read.value;
     const least = mayBeZero ? 0 : Number.MIN_VALUE;

@@ -29,7 +29,7 @@ function counted(typed: Typed, at: string, missing: string, name: (value: number
 }
 
 function amountRead(level: LevelDraft, at: string, ingredient: string, measures: Measures): Read {
-  const amount = readAmount(level.value, ingredient, true);
+  const amount = readAmount(level.value, ingredient, { mayBeZero: true, measured: measures.measured });
   if (amount.kind === 'none') return { members: {}, name: '', said: [gap(at, words.says.levelAmountMissing)] };
   if (amount.kind === 'fault') return { members: {}, name: '', said: [fault(at, amount.message)] };
   if (amount.kind === 'unweighed') {
@@ -40,8 +40,9 @@ function amountRead(level: LevelDraft, at: string, ingredient: string, measures:
   return { members: { value: mass_g }, name, said: [] };
 }
 
-function additionsRead(level: LevelDraft, at: string, isNeeded: boolean): Read {
-  const { additions, said, isWhole } = readAdditions(level.additions, `${at}.additions`);
+function additionsRead(level: LevelDraft, at: string, isNeeded: boolean, measures: Measures): Read {
+  const { measured } = measures;
+  const { additions, said, isWhole } = readAdditions(level.additions, `${at}.additions`, { measured });
   if (additions.length === 0 && isWhole && isNeeded) {
     return { members: {}, name: '', said: [gap(`${at}.additions.0.ingredient`, words.says.ingredientMissing)] };
   }
@@ -49,8 +50,8 @@ function additionsRead(level: LevelDraft, at: string, isNeeded: boolean): Read {
   return { members: isWhole ? { additions } : {}, name: names || (isNeeded ? '' : words.plainBase), said };
 }
 
-function formulaRead(level: LevelDraft, at: string, plan: PlanDraft): Read {
-  const { members, name, said } = additionsRead(level, at, false);
+function formulaRead(level: LevelDraft, at: string, plan: PlanDraft, measures: Measures): Read {
+  const { members, name, said } = additionsRead(level, at, false, measures);
   const days = readDays(level.days);
   const warmth = readTemperature(level.temperature, plan.measures);
   return {
@@ -83,9 +84,9 @@ function readMoved(factor: Factor, level: LevelDraft, at: string, plan: PlanDraf
     case 'amount':
       return amountRead(level, `${at}.value`, plan.held.additions[0]?.ingredient ?? '', measures);
     case 'fruit':
-      return additionsRead(level, at, true);
+      return additionsRead(level, at, true, measures);
     case 'formula':
-      return formulaRead(level, at, plan);
+      return formulaRead(level, at, plan, measures);
     case 'state':
       return level.state === ''
         ? { members: {}, name: '', said: [gap(`${at}.state`, words.says.stateMissing)] }

@@ -34,15 +34,14 @@ class Sayings {
   }
 }
 
-function readHeld(draft: PlanDraft, sayings: Sayings): HeldInput {
+function readHeld(draft: PlanDraft, sayings: Sayings, { measured }: Measures): HeldInput {
   const { factor, held } = draft;
   const filled = held.additions.filter((row) => !isBlank(row)).length;
   const isShare = factor === 'amount' && filled === 1;
-  const { additions, said } = readAdditions(
-    factor === 'formula' ? [] : held.additions,
-    'held.additions',
-    isShare ? { massInstead_g: 100 } : {},
-  );
+  const { additions, said } = readAdditions(factor === 'formula' ? [] : held.additions, 'held.additions', {
+    measured,
+    ...(isShare ? { massInstead_g: 100 } : {}),
+  });
   sayings.said.push(...said);
   const days = factor === 'days' ? undefined : sayings.number(readDays(held.days), 'held.days', undefined);
   const warmth =
@@ -93,7 +92,7 @@ export function readPlan(draft: PlanDraft, bases: readonly Base[], measures: Mea
   if (question.length > 400) sayings.said.push(fault('question', words.says.tooLong));
   const levels = draft.levels.map((_, position) => readLevel(draft, position, measures));
   sayings.said.push(...levels.flatMap(({ said }) => said));
-  const held = readHeld(draft, sayings);
+  const held = readHeld(draft, sayings, measures);
   const { vessel } = draft;
   const diameter = sayings.number(readDiameter(vessel.diameter, draft.measures), 'vessel.diameter_mm', undefined);
   const rated = sayings.number(readPressure(vessel.rated, draft.measures), 'vessel.ratedGauge_bar', undefined);

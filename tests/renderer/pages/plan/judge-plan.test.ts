@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { measuresOf } from '#renderer/format/use-measures.ts';
+import { judgePlan } from '#renderer/pages/plan/judge-plan.ts';
 import { newPlan } from '#renderer/pages/plan/plan-draft.ts';
-import { additionTyped, daysTyped, judged, levelTyped, saidIn } from './typed-plan.ts';
+import { additionTyped, daysTyped, judged, levelTyped, saidIn, volumeOf } from './typed-plan.ts';
 
 const { held } = daysTyped;
 
@@ -35,6 +37,21 @@ describe('judgePlan(draft)', () => {
       'gap at baseAvailable_mL',
       'gap at baseEach_mL',
     ]);
+  });
+
+  it('weighs a cup of the owner’s own ingredient by what the owner said it weighs', () => {
+    const additions = [additionTyped('Sea buckthorn purée', '1/2 cup')];
+    const own = { name: 'sea buckthorn purée', measures: [{ unit: 'cup' as const, form: null, mass_g: 240 }] };
+    const measures = {
+      ...measuresOf('metric'),
+      measured: (name: string) => (name.toLowerCase() === own.name ? own : undefined),
+    };
+    const draft = { ...daysTyped, held: { ...held, additions } };
+    const { plan } = judgePlan(draft, { bases: [], measures, volumeOf });
+    expect(plan.held.additions).toMatchObject([
+      { ingredient: 'Sea buckthorn purée', mass_g: 120, asWritten: '1/2 cup' },
+    ]);
+    expect(saidIn({ held: { ...held, additions } })).toEqual(['gap at held.additions.0.weight']);
   });
 
   it('keeps a handful with its weight, and asks for the weight where none is typed', () => {
