@@ -1,18 +1,22 @@
 import { Route, Switch } from 'wouter';
 import { BasePage } from '#renderer/pages/base/base-page.tsx';
 import { BasesPage } from '#renderer/pages/bases/bases-page.tsx';
+import { BottleLabelPage } from '#renderer/pages/bottle-label/bottle-label-page.tsx';
 import { DataPage } from '#renderer/pages/data/data-page.tsx';
 import { FindingsPage } from '#renderer/pages/findings/findings-page.tsx';
 import { HouseRecipePage } from '#renderer/pages/house-recipe/house-recipe-page.tsx';
 import { HouseRecipesPage } from '#renderer/pages/house-recipes/house-recipes-page.tsx';
 import { JarPage } from '#renderer/pages/jar/jar-page.tsx';
+import { JarLabelsPage } from '#renderer/pages/jar-labels/jar-labels-page.tsx';
 import { NowherePage } from '#renderer/pages/nowhere/nowhere-page.tsx';
 import { PantryPage } from '#renderer/pages/pantry/pantry-page.tsx';
+import { PenSheetsPage } from '#renderer/pages/pen-sheets/pen-sheets-page.tsx';
 import { PlanAgainPage } from '#renderer/pages/plan/plan-again-page.tsx';
 import { PlanPage } from '#renderer/pages/plan/plan-page.tsx';
 import { PromotePage } from '#renderer/pages/promote/promote-page.tsx';
 import { ReadingsImportPage } from '#renderer/pages/readings-import/readings-import-page.tsx';
 import { SipsPage } from '#renderer/pages/sips/sips-page.tsx';
+import { StickersPage } from '#renderer/pages/stickers/stickers-page.tsx';
 import { BuildPage } from '#renderer/pages/taste/build-page.tsx';
 import { TastePage } from '#renderer/pages/taste/taste-page.tsx';
 import { TastersPage } from '#renderer/pages/tasters/tasters-page.tsx';
@@ -25,6 +29,7 @@ import { ApartTestPage } from '#renderer/pages/telling-apart/apart-test-page.tsx
 import { TellingApartPage } from '#renderer/pages/telling-apart/telling-apart-page.tsx';
 import { TodayPage } from '#renderer/pages/today/today-page.tsx';
 import { TrialPage } from '#renderer/pages/trial/trial-page.tsx';
+import { TrialReportPage } from '#renderer/pages/trial-report/trial-report-page.tsx';
 import { TrialsPage } from '#renderer/pages/trials/trials-page.tsx';
 import { WishesPage } from '#renderer/pages/wishes/wishes-page.tsx';
 
@@ -53,6 +58,11 @@ export function Routes() {
       <Route path="/telling-apart/:id">{({ id }) => <ApartTestPage id={id} />}</Route>
       <Route path="/jars/:id">{({ id }) => <JarPage id={id} />}</Route>
       <Route path="/trials/:id/promote">{({ id }) => <PromotePage id={id} />}</Route>
+      <Route path="/trials/:id/labels">{({ id }) => <JarLabelsPage id={id} />}</Route>
+      <Route path="/trials/:id/report">{({ id }) => <TrialReportPage id={id} />}</Route>
+      <Route path="/tastings/:id/stickers">{({ id }) => <StickersPage id={id} />}</Route>
+      <Route path="/tastings/:id/pen-sheets">{({ id }) => <PenSheetsPage id={id} />}</Route>
+      <Route path="/house-recipes/:id/label">{({ id }) => <BottleLabelPage id={id} />}</Route>
       <Route path="/house-recipes" component={HouseRecipesPage} />
       <Route path="/house-recipes/:id">{({ id }) => <HouseRecipePage id={id} />}</Route>
       <Route path="/bases" component={BasesPage} />

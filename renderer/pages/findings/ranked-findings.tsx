@@ -50,6 +50,7 @@ export function RankedFindings({ trial, rankings, isAnswer }: RankedFindingsProp
       {isAnswer && rankings.length > 0 ? (
         <div className="button-row no-print">
           <ButtonLink to={`/trials/${trial}/promote`}>{words.promoteAny}</ButtonLink>
+          <ButtonLink to={`/trials/${trial}/report`}>{words.toReport}</ButtonLink>
         </div>
       ) : null}
     </>

@@ -1,6 +1,6 @@
 import { ask } from '#renderer/app/ask.ts';
 import { fileName, saveFile } from '#renderer/format/save-file.ts';
-import { Button } from '#renderer/parts/button/button.tsx';
+import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
@@ -30,6 +30,9 @@ export function SaveFindings({ trial, csv }: SaveFindingsProps) {
   };
   return (
     <div className="button-row no-print">
+      <ButtonLink to={`/trials/${trial.id}/report`} weight="quiet">
+        {words.toReport}
+      </ButtonLink>
       <Button weight="quiet" onClick={saveCsv}>
         {words.saveAll}
       </Button>

@@ -29,6 +29,7 @@ export const words = {
   promote: 'Make it a house recipe',
   promoteAny: 'Choose a level for a house recipe',
   details: 'For those who want the figures: pairs, letters, tests',
+  toReport: 'Print a report',
   saveAll: 'Save every figure (CSV)',
   saveText: 'Save as text (Markdown)',
   cantSave: 'The file could not be written.',

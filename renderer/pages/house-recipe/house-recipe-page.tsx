@@ -54,7 +54,12 @@ function ShownVersion({ recipe, version, onShow }: ShownVersionProps) {
               {version.why === null ? null : ` ${version.why}`}
             </>
           }
-          actions={<Button onClick={() => window.print()}>{words.print}</Button>}
+          actions={
+            <>
+              <Button onClick={() => window.print()}>{words.print}</Button>
+              <ButtonLink to={`/house-recipes/${recipe.id}/label`}>{words.bottleLabel}</ButtonLink>
+            </>
+          }
         />
         <div className="recipe-grid">
           <section className="section">

@@ -98,6 +98,7 @@ export const words = {
   batches: 'Batches',
   noBatches: 'Not made again yet.',
   print: 'Print the card',
+  bottleLabel: 'Bottle label',
   printHint: 'One page, A4 or US letter. For a PDF choose “Save as PDF” in the print window.',
   version: (number: number) => `Version ${number}`,
   logBatch: 'Log a batch',

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
-import { Button } from '#renderer/parts/button/button.tsx';
+import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { OrderBalance } from '#renderer/parts/order-balance/order-balance.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { PouringCodes, ServingOrders } from './pouring-list.tsx';
@@ -22,6 +22,7 @@ export function PourPage({ id }: { readonly id: string }) {
             above={<Link href={`/tastings/${id}`}>{value.name}</Link>}
             title={words.pourTitle}
             lead={words.pourLead}
+            actions={<ButtonLink to={`/tastings/${id}/stickers`}>{words.toStickers}</ButtonLink>}
           />
           <div className="section">
             <Warnings orders={value.orders} />

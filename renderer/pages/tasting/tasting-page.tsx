@@ -87,6 +87,8 @@ function OpenTasting({ tasting }: { readonly tasting: Tasting }) {
           </ButtonLink>
         ) : null}
         <ButtonLink to={`/tastings/${tasting.id}/pour`}>{words.toPour}</ButtonLink>
+        <ButtonLink to={`/tastings/${tasting.id}/stickers`}>{words.toStickers}</ButtonLink>
+        <ButtonLink to={`/tastings/${tasting.id}/pen-sheets`}>{words.toPenSheets}</ButtonLink>
       </div>
     </section>
   );

@@ -43,6 +43,8 @@ export const words = {
   order: 'Order, first to last',
   sitting: (number: number, all: number) => (all === 1 ? 'Order, first to last' : `Sitting ${number}`),
   toPour: 'The pouring list',
+  toStickers: 'Print stickers',
+  toPenSheets: 'Print sheets',
 
   sheets: 'Sheets',
   sheetsLine: 'Each taster fills in their own. A half-filled sheet is kept as it is.',

@@ -34,6 +34,7 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
         <HeldFacts trial={trial} measures={surroundings.measures} />
         {trial.note === null ? null : <p>{trial.note}</p>}
         <div className="button-row no-print">
+          <ButtonLink to={`/trials/${trial.id}/labels`}>{words.printLabels}</ButtonLink>
           <ButtonLink to={`/trials/${trial.id}/again`}>{words.again}</ButtonLink>
         </div>
       </section>

@@ -24,6 +24,7 @@ export const words = {
     'Alcohol as if all sugar became alcohol: a bound, not a forecast. Each jar’s own page tells how it is reckoned.',
   notKnown: 'not known',
   cautions: 'The usual cautions',
+  printLabels: 'Print labels',
   again: 'Plan again like this',
   gone: {
     title: 'This trial is not here',

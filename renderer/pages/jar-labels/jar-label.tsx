@@ -1,0 +1,39 @@
+import type { Formula, Vessel } from '#core/trial/formula.ts';
+import { dayAndTime } from '#renderer/format/moments.ts';
+import { QrCode } from '#renderer/parts/qr-code/qr-code.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { words } from './words.ts';
+import './jar-label.css';
+
+type Trial = ValueOf<'trials:open'>;
+type Jar = Trial['jarsWhole'][number];
+
+/** Whether gas can't leave by itself; where nobody said how it is covered, a vessel with a lid counts as closed. */
+export function isClosed(vessel: Vessel, cover: Formula['cover']): boolean {
+  return cover === 'lid' || (cover === null && vessel.kind !== 'open-jar');
+}
+
+/** What stands on one jar. */
+export function JarLabel({ trial, jar }: { readonly trial: Trial; readonly jar: Jar }) {
+  const cover = trial.levelsWhole.find(({ id }) => id === jar.level)?.formula.cover ?? null;
+  return (
+    <div className="jar-label">
+      <div className="jar-label-mark">
+        <strong className={jar.label.length > 2 ? 'is-long' : undefined}>{jar.label}</strong>
+        <QrCode text={jar.id} label={words.qr(jar.label)} />
+      </div>
+      <div className="jar-label-words">
+        <p className="jar-label-level">
+          {jar.levelName}
+          {jar.isControl ? ` (${words.control})` : null}
+        </p>
+        <p className="jar-label-question">{trial.question}</p>
+        <p>{words.start(dayAndTime(jar.startedAt ?? jar.plannedStart))}</p>
+        <p>
+          <b>{words.pull(dayAndTime(jar.pulledAt ?? jar.plannedPull))}</b>
+        </p>
+        {isClosed(trial.vessel, cover) ? <p className="jar-label-caution">{words.closed}</p> : null}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,17 @@
+export const words = {
+  title: 'Jar labels',
+  lead: 'One for each jar: its letter, its level, when it starts and is pulled, and a code that a telephone reads.',
+  back: 'The trial',
+  which: 'Which jars',
+  all: 'All',
+  none: 'None',
+  jar: (label: string, level: string) => `${label}: ${level}`,
+  noJars: 'Tick at least one jar.',
+  noneAtAll: 'This trial has no jars left to label: all were discarded.',
+  print: 'Print labels',
+  start: (at: string) => `Start ${at}`,
+  pull: (at: string) => `Pull ${at}`,
+  control: 'control',
+  closed: 'Closed: gas builds up. Keep it away from faces, open with care.',
+  qr: (label: string) => `Code of jar ${label}`,
+} as const;

@@ -1,0 +1,105 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Field } from '#renderer/parts/field/field.tsx';
+import type { GridName } from '#renderer/parts/label-sheet/label-grids.ts';
+import { LabelSheetForm } from '#renderer/parts/label-sheet/label-sheet-form.tsx';
+import { LabelSheets } from '#renderer/parts/label-sheet/label-sheets.tsx';
+import { PrintLabels } from '#renderer/parts/label-sheet/print-labels.tsx';
+import { readLabelDraft } from '#renderer/parts/label-sheet/read-label-draft.ts';
+import { useLabelDraft } from '#renderer/parts/label-sheet/use-label-draft.ts';
+import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { type CupOrder, cupRuns } from './cup-runs.ts';
+import { words } from './words.ts';
+import './stickers.css';
+
+const grids: readonly [GridName, ...GridName[]] = ['5×13', '3×8', '2×7'];
+const least = { width_mm: 14, height_mm: 8 };
+/** More than this a window draws too slowly. */
+const most = 3000;
+
+function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
+  const [draft, setDraft] = useLabelDraft(grids[0]);
+  const [order, setOrder] = useState<CupOrder>('taster');
+  const [whom, setWhom] = useState('');
+  const { layout, faults } = readLabelDraft(draft, least);
+  const orders = tasting.orders.filter(({ taster }) => whom === '' || taster === whom);
+  const runs = cupRuns(orders, order);
+  const cups = runs.flatMap(({ codes }) => codes);
+  const isTooMany = cups.length > most;
+  const starts = runs.map((_, place) => runs.slice(0, place).reduce((sum, { codes }) => sum + codes.length, 1));
+  return (
+    <>
+      <div className="no-print">
+        <PageHead
+          above={
+            <>
+              <Link href={`/tastings/${tasting.id}`}>{tasting.name}</Link>
+              <SampleMark when={tasting.isSample} />
+            </>
+          }
+          title={words.title}
+          lead={words.lead}
+        />
+        <section className="section form">
+          <p>{words.cups(orders.length, tasting.samples, tasting.replicates, cups.length)}</p>
+          <div className="field-grid">
+            <Field label={words.order} hint={words.orderHint[order]}>
+              {(wiring) => (
+                <select {...wiring} value={order} onChange={({ target }) => setOrder(target.value as CupOrder)}>
+                  {Object.entries(words.orders).map(([name, said]) => (
+                    <option key={name} value={name}>
+                      {said}
+                    </option>
+                  ))}
+                </select>
+              )}
+            </Field>
+            <Field label={words.which} fault={isTooMany ? words.tooMany(cups.length, most) : undefined}>
+              {(wiring) => (
+                <select {...wiring} value={whom} onChange={({ target }) => setWhom(target.value)}>
+                  <option value="">{words.everybody}</option>
+                  {tasting.orders.map(({ taster, name }) => (
+                    <option key={taster} value={taster}>
+                      {name}
+                    </option>
+                  ))}
+                </select>
+              )}
+            </Field>
+          </div>
+          <LabelSheetForm draft={draft} faults={faults} grids={grids} onChange={setDraft} />
+          <PrintLabels draft={draft} layout={layout} labels={isTooMany ? 0 : cups.length} act={words.print} />
+          <details>
+            <summary>{words.runs}</summary>
+            <ul>
+              {runs.map(({ name, codes }, place) => (
+                <li key={name} className="figures">
+                  {words.run(name, starts[place] ?? 1, (starts[place] ?? 1) + codes.length - 1)}
+                </li>
+              ))}
+            </ul>
+          </details>
+        </section>
+      </div>
+      {layout === null || isTooMany ? null : (
+        <LabelSheets
+          layout={layout}
+          labels={cups.map((code, place) => ({
+            key: `${place} ${code}`,
+            content: <p className="sticker">{code}</p>,
+          }))}
+        />
+      )}
+    </>
+  );
+}
+
+/** Blind codes for the cups of a tasting; it never asks which jar a code is. */
+export function StickersPage({ id }: { readonly id: string }) {
+  const tasting = useAnswer('tastings:open', { tasting: id });
+  return <Answer of={tasting}>{(value) => <Stickers tasting={value} />}</Answer>;
+}
