@@ -12,6 +12,7 @@ import { PrintLabels } from '#renderer/parts/label-sheet/print-labels.tsx';
 import { readLabelDraft } from '#renderer/parts/label-sheet/read-label-draft.ts';
 import { useLabelDraft } from '#renderer/parts/label-sheet/use-label-draft.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { useFit } from '#renderer/parts/paper/use-fit.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { BottleForm } from './bottle-form.tsx';
@@ -24,6 +25,14 @@ const grids: readonly [GridName, ...GridName[]] = ['2×4', '2×7'];
 /** Below this the words of the cautions would be too small to read. */
 const least = { width_mm: 70, height_mm: 38 };
 const most = 500;
+
+/** Five points: about the 0.9 mm of a small x that EU law asks for on small packages (Regulation 1169/2011, article 13). */
+const smallest_mm = 5 / 2.835;
+
+/** The part of a label's full type size (see the style sheet) below which it can't be read. */
+function smallestPart({ width_mm, height_mm }: { readonly width_mm: number; readonly height_mm: number }): number {
+  return Math.min(1, smallest_mm / Math.min(height_mm * 0.07, width_mm * 0.046));
+}
 
 type Recipe = ValueOf<'recipes:open'>;
 
@@ -56,6 +65,7 @@ function Bottle({ recipe, version, pantry }: BottleProps) {
   const read = typedNumber(count);
   const isCount = read.kind === 'number' && Number.isInteger(read.value) && read.value >= 1 && read.value <= most;
   const copies = isCount && Object.keys(own).length === 0 ? read.value : 0;
+  const fit = useFit(smallestPart(layout ?? least));
   const label = bottleWords(version, draft, pantry);
   const said = words.bottleVolume(draft.volume.trim() || words.blank);
   return (
@@ -81,7 +91,12 @@ function Bottle({ recipe, version, pantry }: BottleProps) {
               )}
             </Field>
           </div>
-          <PrintLabels draft={labels} layout={layout} labels={copies} act={words.print} />
+          {fit.isTooLong ? (
+            <p className="field-fault" role="alert">
+              {words.tooLong}
+            </p>
+          ) : null}
+          <PrintLabels draft={labels} layout={layout} labels={fit.isTooLong ? 0 : copies} act={words.print} />
         </section>
       </div>
       {layout === null || copies === 0 ? null : (
@@ -89,7 +104,7 @@ function Bottle({ recipe, version, pantry }: BottleProps) {
           layout={layout}
           labels={Array.from({ length: copies }, (_, place) => ({
             key: String(place),
-            content: <BottleLabel label={label} volume={said} />,
+            content: <BottleLabel label={label} volume={said} fit={fit} isFirst={place === 0} />,
           }))}
         />
       )}

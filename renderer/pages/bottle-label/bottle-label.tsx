@@ -1,13 +1,21 @@
 import { Fragment } from 'react';
+import type { Fit } from '#renderer/parts/paper/use-fit.ts';
 import type { BottleWords } from './bottle-words.ts';
 import { words } from './words.ts';
 import './bottle-label.css';
 
+interface BottleLabelProps {
+  readonly label: BottleWords;
+  readonly volume: string;
+  /** All labels are alike: the first is measured, the others follow it. */
+  readonly fit: Fit;
+  readonly isFirst: boolean;
+}
+
 /** What stands on one bottle. */
-export function BottleLabel({ label, volume }: { readonly label: BottleWords; readonly volume: string }) {
-  const letters = label.ingredients.flat().reduce((sum, { text }) => sum + text.length, 0);
+export function BottleLabel({ label, volume, fit, isFirst }: BottleLabelProps) {
   return (
-    <div className={letters > 220 ? 'bottle-label is-long' : 'bottle-label'}>
+    <div className="bottle-label" {...(isFirst ? { ref: fit.ref } : { style: { '--fit': fit.fit } })}>
       <p className="bottle-name">{label.name}</p>
       <p>
         {words.ingredients}:{' '}

@@ -19,6 +19,7 @@ export const words = {
   version: 'Version',
   count: 'How many labels',
   notCount: (most: number) => `Write a whole number from 1 to ${most}.`,
+  tooLong: 'These words do not fit this label readably: the end is cut off. Choose a larger label.',
   print: 'Print bottle labels',
   copy: 'Copy as text',
   copied: 'The label’s words are on the clipboard.',

@@ -1,5 +1,6 @@
 import type { Formula, Vessel } from '#core/trial/formula.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
+import { useFit } from '#renderer/parts/paper/use-fit.ts';
 import { QrCode } from '#renderer/parts/qr-code/qr-code.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -16,8 +17,9 @@ export function isClosed(vessel: Vessel, cover: Formula['cover']): boolean {
 /** What stands on one jar. */
 export function JarLabel({ trial, jar }: { readonly trial: Trial; readonly jar: Jar }) {
   const cover = trial.levelsWhole.find(({ id }) => id === jar.level)?.formula.cover ?? null;
+  const { ref } = useFit(0.65);
   return (
-    <div className="jar-label">
+    <div ref={ref} className="jar-label">
       <div className="jar-label-mark">
         <strong className={jar.label.length > 2 ? 'is-long' : undefined}>{jar.label}</strong>
         <QrCode text={jar.id} label={words.qr(jar.label)} />

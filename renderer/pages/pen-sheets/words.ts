@@ -18,7 +18,7 @@ export const words = {
   doScales:
     'Taste from the first cup to the last, water in between. In each line cross the box that fits; leave empty what you can’t tell.',
   doTable:
-    'Taste from the first cup to the last, water in between. Write a figure in each box, by the scales below; leave empty what you can’t tell.',
+    'Taste from the first cup to the last, water in between. Write a figure in each box; leave empty what you can’t tell.',
   doPlaces:
     'Taste all cups from the first to the last, water in between; then write their codes in order, the best first.',
   sitting: (number: number) => `Sitting ${number}. Take a break before it.`,

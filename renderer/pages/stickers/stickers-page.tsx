@@ -21,6 +21,11 @@ const least = { width_mm: 14, height_mm: 8 };
 /** More than this a window draws too slowly. */
 const most = 3000;
 
+/** Whether a code on a cup that stands upside down reads as another. */
+function isTurnable(code: string): boolean {
+  return /^[01689]+$/.test(code);
+}
+
 function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
   const [draft, setDraft] = useLabelDraft(grids[0]);
   const [order, setOrder] = useState<CupOrder>('taster');
@@ -77,7 +82,8 @@ function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
             <summary>{words.runs}</summary>
             <ul>
               {runs.map(({ name, codes }, place) => (
-                <li key={name} className="figures">
+                // biome-ignore lint/suspicious/noArrayIndexKey: two tasters may share a name
+                <li key={place} className="figures">
                   {words.run(name, starts[place] ?? 1, (starts[place] ?? 1) + codes.length - 1)}
                 </li>
               ))}
@@ -90,7 +96,7 @@ function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
           layout={layout}
           labels={cups.map((code, place) => ({
             key: `${place} ${code}`,
-            content: <p className="sticker">{code}</p>,
+            content: <p className={isTurnable(code) ? 'sticker is-turnable' : 'sticker'}>{code}</p>,
           }))}
         />
       )}

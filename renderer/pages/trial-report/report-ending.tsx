@@ -1,4 +1,3 @@
-import { useAnswer } from '#renderer/app/use-answer.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { additionWords, coverWords, daysWords, joined } from '#renderer/format/words.ts';
@@ -6,21 +5,16 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
 interface ReportEndingProps {
-  readonly trial: ValueOf<'trials:open'>;
   readonly winner: { readonly level: string; readonly mean: number } | null;
+  /** The winner's level; where there is none, the control's. */
+  readonly level: ValueOf<'trials:open'>['levelsWhole'][number] | undefined;
+  /** Those of that level's drink; null where they can't be told. */
+  readonly cautions: ValueOf<'recipes:preview'>['cautions'] | null;
 }
 
 /** The winner with what was in its jars, and the cautions of the drink. */
-export function ReportEnding({ trial, winner }: ReportEndingProps) {
+export function ReportEnding({ winner, level, cautions }: ReportEndingProps) {
   const measures = useMeasures();
-  const level =
-    trial.levelsWhole.find(({ name }) => name === winner?.level) ??
-    trial.levelsWhole.find(({ isControl }) => isControl);
-  const preview = useAnswer(
-    'recipes:preview',
-    { trial: trial.id, level: level?.name ?? '' },
-    { enabled: level !== undefined },
-  );
   const formula = level?.formula;
   const parts =
     formula === undefined
@@ -33,18 +27,18 @@ export function ReportEnding({ trial, winner }: ReportEndingProps) {
         ];
   return (
     <>
-      <section className="report-winner">
+      <section>
         <h3>{winner === null ? words.noWinner : words.winner(winner.level, figureWords(winner.mean))}</h3>
-        {winner === null ? null : <p>{words.formula(parts.join(', '))}</p>}
+        {winner === null ? null : <p>{words.formula(parts.join('; '))}</p>}
       </section>
       <section>
         <h3>{words.cautions}</h3>
-        {preview.data === undefined || level === undefined ? (
+        {cautions === null || level === undefined ? (
           <p className="report-small">{words.cautionsGeneral}</p>
         ) : (
           <>
             <ul className="report-cautions">
-              {preview.data.cautions.map(({ code, message }) => (
+              {cautions.map(({ code, message }) => (
                 <li key={`${code} ${message}`}>{message}</li>
               ))}
             </ul>

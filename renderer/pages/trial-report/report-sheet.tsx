@@ -10,7 +10,6 @@ import { axisWords } from './axis-words.ts';
 import { heldWords, stoodWords } from './held-words.ts';
 import { MeansTable } from './means-table.tsx';
 import { ReportChart } from './report-charts.tsx';
-import { ReportEnding } from './report-ending.tsx';
 import { words } from './words.ts';
 
 type Findings = ValueOf<'findings:read'>;
@@ -132,7 +131,6 @@ export function ReportSheet({ trial, findings, rankings }: ReportSheetProps) {
           <MeansTable charts={[...liking, ...others]} levels={levels} />
         </>
       )}
-      <ReportEnding trial={trial} winner={winner} />
     </>
   );
 }

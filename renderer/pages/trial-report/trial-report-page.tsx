@@ -7,14 +7,18 @@ import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Paper, PaperSheet } from '#renderer/parts/paper/paper.tsx';
 import { PaperField } from '#renderer/parts/paper/paper-field.tsx';
+import { useFit } from '#renderer/parts/paper/use-fit.ts';
 import { usePaperSize } from '#renderer/parts/paper/use-paper-size.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { ReportEnding } from './report-ending.tsx';
 import { ReportSheet } from './report-sheet.tsx';
-import { useFitPage } from './use-fit-page.ts';
 import { words } from './words.ts';
 import './trial-report.css';
+
+/** Of ten points: below five nobody reads it. */
+const smallest = 0.5;
 
 interface ReportProps {
   readonly trial: ValueOf<'trials:open'>;
@@ -24,7 +28,16 @@ interface ReportProps {
 
 function Report({ trial, findings, places }: ReportProps) {
   const paper = usePaperSize();
-  const { ref, isTooLong } = useFitPage();
+  const { ref, isTooLong } = useFit(smallest);
+  const winner = findings.headline?.winner ?? null;
+  const level =
+    trial.levelsWhole.find(({ name }) => name === winner?.level) ??
+    trial.levelsWhole.find(({ isControl }) => isControl);
+  const preview = useAnswer(
+    'recipes:preview',
+    { trial: trial.id, level: level?.name ?? '' },
+    { enabled: level !== undefined },
+  );
   if (findings.scores.length === 0 && places.rankings.length === 0) {
     return (
       <EmptyState
@@ -57,6 +70,7 @@ function Report({ trial, findings, places }: ReportProps) {
         <PaperSheet label={words.page} margin="11mm 12mm">
           <div ref={ref} className="report">
             <ReportSheet trial={trial} findings={findings} rankings={places.rankings} />
+            <ReportEnding winner={winner} level={level} cautions={preview.data?.cautions ?? null} />
           </div>
         </PaperSheet>
       </Paper>
