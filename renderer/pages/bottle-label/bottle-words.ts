@@ -42,6 +42,14 @@ function piecesOf(text: string): Piece[] {
     .map((part) => ({ text: part, isAllergen: /^\p{Lu}{3,}$/u.test(part) }));
 }
 
+/** Without commas, which part the ingredients from each other. @example inOneGo('apricots, dried') // 'dried apricots' */
+function inOneGo(name: string): string {
+  return name
+    .split(/\s*,\s*/)
+    .reverse()
+    .join(' ');
+}
+
 function findIn(pantry: readonly PantryIngredient[], name: string): PantryIngredient | undefined {
   const asked = name.trim().toLowerCase();
   return pantry.find(({ name: own, aliases }) => [own, ...aliases].some((each) => each.toLowerCase() === asked));
@@ -62,7 +70,7 @@ export function bottleWords(version: Version, draft: BottleDraft, pantry: readon
       allergens,
       unknown: known === undefined ? [name] : [],
       pieces: [
-        { text: name, isAllergen: allergens.length > 0 },
+        { text: inOneGo(name), isAllergen: allergens.length > 0 },
         ...brackets,
         ...(strained === '' ? [] : [{ text: strained, isAllergen: false }]),
       ],

@@ -35,9 +35,9 @@ export const words = {
     `To be read, a label must be at least ${width} wide and ${height} high; at most ${most}.`,
   notGap: (most: string) => `Write a length from 0 to ${most}.`,
   tooWide: (columns: number, width: string, needs: string, has: string) =>
-    `${columns === 1 ? 'One label' : `${columns} labels beside each other`}, each ${width} wide, with margin and gaps need ${needs}; the paper is ${has} wide.`,
+    `${columns === 1 ? `A label ${width} wide needs ${needs} with its margin` : `${columns} labels beside each other, each ${width} wide, need ${needs} with margin and gaps`}; the paper is ${has} wide.`,
   tooHigh: (rows: number, height: string, needs: string, has: string) =>
-    `${rows === 1 ? 'One label' : `${rows} labels below each other`}, each ${height} high, with margin and gaps need ${needs}; the paper is ${has} high.`,
+    `${rows === 1 ? `A label ${height} high needs ${needs} with its margin` : `${rows} labels below each other, each ${height} high, need ${needs} with margin and gaps`}; the paper is ${has} high.`,
   notFirst: (cells: number) => `This sheet has labels 1 to ${cells}.`,
   notYet: 'Nothing to print yet: see what is marked above.',
   sheets: (labels: number, sheets: number) =>
