@@ -106,3 +106,15 @@ export async function tasteSix({ ask }: Workbench, { trial, jars, tasters }: Six
   await ask('scores:enter', { tasting, scores });
   await ask('tastings:close', { tasting });
 }
+
+/** The sample's trial of days, which was tasted and closed. */
+export async function daysTrial({ ask }: Workbench): Promise<string> {
+  const { trials } = await ask('trials:list', {});
+  return trials.find(({ question }) => question.includes('pear and ginger'))?.id ?? '';
+}
+
+/** The sample's tasting that is still open. */
+export async function openTasting({ ask }: Workbench): Promise<string> {
+  const { tastings } = await ask('tastings:list', {});
+  return tastings.find(({ closedAt }) => closedAt === null)?.id ?? '';
+}

@@ -1,23 +1,18 @@
 import type { Page } from '@playwright/test';
 import { readQr } from '../renderer/parts/qr-code/read-qr.ts';
-import { expectAccessible, expectNoSidewaysScroll } from './looked-over.ts';
-import { expectNothingCutOff, printed, readOnPaper, sixLevels, sixPulled, tasteSix } from './paper-kitchen.ts';
-import { expect, test, type Workbench } from './workbench.ts';
+import {
+  daysTrial,
+  expectNothingCutOff,
+  openTasting,
+  printed,
+  readOnPaper,
+  sixLevels,
+  sixPulled,
+} from './paper-kitchen.ts';
+import { expect, test } from './workbench.ts';
 
 const a4 = [210, 297];
 const letter = [216, 279.5];
-const days = 'pear and ginger';
-
-async function trialId({ ask }: Workbench, about = days): Promise<string> {
-  const { trials } = await ask('trials:list', {});
-  return trials.find(({ question }) => question.includes(about))?.id ?? '';
-}
-
-async function openTasting({ ask }: Workbench): Promise<string> {
-  const { tastings } = await ask('tastings:list', {});
-  return tastings.find(({ closedAt }) => closedAt === null)?.id ?? '';
-}
-
 /** The modules of a drawn code, without its margin. */
 async function drawnModules(page: Page, name: string): Promise<boolean[][]> {
   const code = page.getByRole('img', { name });
@@ -96,7 +91,7 @@ test('what can’t be printed is said at its field: no columns, a label larger t
   sample,
 }) => {
   const { page } = sample;
-  await sample.open(`/trials/${await trialId(sample)}/labels`);
+  await sample.open(`/trials/${await daysTrial(sample)}/labels`);
   const print = page.getByRole('button', { name: 'Print labels' });
   await expect(print).toBeEnabled();
   await page.getByLabel('Labels on the sheet').selectOption('own');
@@ -214,60 +209,6 @@ test('pen sheets: places for a ranked tasting, five steps for just-about-right, 
   }
 });
 
-test('the report of the sample’s days trial is one page: question, answer with its doubt, charts, means, winner, cautions', async ({
-  sample,
-}) => {
-  const { page, ask } = sample;
-  const trial = await trialId(sample);
-  await sample.open(`/trials/${trial}/findings`);
-  await page.getByRole('link', { name: 'Print a report' }).click();
-  const sheet = page.getByRole('article', { name: 'The report' });
-  await expect(sheet.locator('.recharts-surface')).toHaveCount(6, { timeout: 20_000 });
-  await expect(sheet.getByText(/Selling is another matter/)).toBeVisible();
-  const { headline } = await ask('findings:read', { trial });
-  const words = await readOnPaper(page);
-  for (const needed of [
-    'How many days should pear and ginger stand?',
-    headline?.sentence ?? 'no headline',
-    headline?.sureness ?? 'no sureness',
-    ...(headline?.doubts ?? ['no doubts']),
-    'B 2 days (control)',
-    'stirring once a day',
-    'Best liked: 3 days, 7.4',
-    'gas builds up in anything closed',
-  ]) {
-    expect(words).toContain(needed);
-  }
-  await expect(sheet.getByRole('row', { name: /^Liking 5\.3 . 6\.5 . 7\.4 . 5\.1 .$/ })).toBeVisible();
-  for (const [paper, size] of [
-    ['a4', a4],
-    ['letter', letter],
-  ] as const) {
-    await page.getByLabel('Paper').selectOption(paper);
-    expect(await printed(page)).toEqual({ pages: 1, sizes_mm: [size] });
-    await expectNothingCutOff(page, '.report');
-  }
-});
-
-test('the report of a trial of six levels and six attributes is one page too', async ({ workbench }) => {
-  const { page } = workbench;
-  const six = await sixPulled(workbench);
-  await workbench.open(`/trials/${six.trial}/report`);
-  await expect(page.getByText('Nothing to report yet')).toBeVisible();
-  await tasteSix(workbench, six);
-  await workbench.open(`/trials/${six.trial}/report`);
-  await expect(page.locator('.recharts-surface')).toHaveCount(6, { timeout: 30_000 });
-  await expect(page.getByText(/Best liked: 3 days/)).toBeVisible();
-  for (const [paper, size] of [
-    ['a4', a4],
-    ['letter', letter],
-  ] as const) {
-    await page.getByLabel('Paper').selectOption(paper);
-    expect(await printed(page)).toEqual({ pages: 1, sizes_mm: [size] });
-    await expectNothingCutOff(page, '.report');
-  }
-});
-
 test('a bottle label: ingredients by weight with allergens marked, copied as text, printed as labels', async ({
   sample,
 }) => {
@@ -314,26 +255,3 @@ test('a bottle label: ingredients by weight with allergens marked, copied as tex
   await expect(page.getByText('These words do not fit this label readably')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Print bottle labels' })).toBeDisabled();
 });
-
-for (const [name, pathOf] of [
-  ['jar labels', async (kitchen) => `/trials/${await trialId(kitchen)}/labels`],
-  ['the report', async (kitchen) => `/trials/${await trialId(kitchen)}/report`],
-  ['stickers', async (kitchen) => `/tastings/${await openTasting(kitchen)}/stickers`],
-  ['pen sheets', async (kitchen) => `/tastings/${await openTasting(kitchen)}/pen-sheets`],
-  [
-    'the bottle label',
-    async ({ ask }) => `/house-recipes/${(await ask('recipes:list', {})).recipes[0]?.id ?? ''}/label`,
-  ],
-] as const satisfies readonly (readonly [string, (kitchen: Workbench) => Promise<string>])[]) {
-  test(`${name}: accessible in light and dark, and fits a small telephone`, async ({ sample }) => {
-    // Every dot of every chart is looked at, twice.
-    test.setTimeout(180_000);
-    const { page } = sample;
-    await sample.open(await pathOf(sample));
-    await expect(page.locator('.paper-sheet').first()).toBeVisible({ timeout: 20_000 });
-    // One taster's sheet is like the others: looking at every box of all of them takes a minute.
-    if (name === 'pen sheets') await page.getByLabel('For whom').selectOption({ index: 1 });
-    await expectAccessible(page);
-    await expectNoSidewaysScroll(page);
-  });
-}

@@ -4,7 +4,7 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
 type Version = ValueOf<'recipes:open'>['versionList'][number];
-type PantryIngredient = ValueOf<'pantry:list'>['ingredients'][number];
+type PantryIngredient = Pick<ValueOf<'pantry:list'>['ingredients'][number], 'name' | 'aliases' | 'allergens'>;
 
 /** What the owner writes. */
 export interface BottleDraft {

@@ -91,7 +91,7 @@ function Places({ codes }: { readonly codes: readonly string[] }) {
             </li>
           ))}
         </ol>
-        <p>{words.tieHint}</p>
+        <p className="pen-tie">{words.tieHint}</p>
       </div>
     </div>
   );

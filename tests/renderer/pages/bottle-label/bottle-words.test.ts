@@ -5,36 +5,8 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 type Version = ValueOf<'recipes:open'>['versionList'][number];
 type Ingredient = ValueOf<'pantry:list'>['ingredients'][number];
 
-const unknownFood = {
-  water_g: null,
-  sugars_g: null,
-  sucrose_g: null,
-  glucose_g: null,
-  fructose_g: null,
-  fibre_g: null,
-  protein_g: null,
-  fat_g: null,
-  ash_g: null,
-};
-
-function ingredient(name: string, allergens: Ingredient['allergens'], aliases: string[] = []): Ingredient {
-  return {
-    id: null,
-    revision: null,
-    isSample: false,
-    name,
-    kind: 'other',
-    ...unknownFood,
-    allergens,
-    source: null,
-    note: null,
-    aliases,
-    fdcId: null,
-    colour: null,
-    measures: [],
-    onHand_g: null,
-    price_per_kg: null,
-  };
+function ingredient(name: string, allergens: Ingredient['allergens'], aliases: string[] = []) {
+  return { name, allergens, aliases };
 }
 
 const pantry = [
