@@ -1,3 +1,4 @@
+import { realpathSync, statSync } from 'node:fs';
 import { extname, resolve, sep } from 'node:path';
 
 /** A file of the built page: where it lies and what to call it to a browser. */
@@ -24,10 +25,12 @@ const types: Readonly<Record<string, string>> = {
 
 /** One plain name: not empty, not hidden, no step upwards, nothing that some system reads as a drive or a folder. */
 const plainName = /^[^.\\/:*?"<>|][^\\/:*?"<>|]*$/;
+/** Names that Windows takes for devices, whatever their ending. */
+const deviceName = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/i;
 
 function isPlainName(name: string): boolean {
   for (const character of name) if (character < ' ' || character === '\u007f') return false;
-  return plainName.test(name);
+  return plainName.test(name) && !deviceName.test(name);
 }
 
 function decodedOnce(text: string): string | null {
@@ -43,7 +46,7 @@ function decodedOnce(text: string): string | null {
  *
  * Method: the path is cut at its slashes, each part is percent-decoded exactly once and must be a plain name; the
  * result must still lie inside `root`. `/` means `index.html`. Only the kinds of file that a build makes are known.
- * Leaves out whether the file exists, and symbolic links inside `root` (a build makes none).
+ * Leaves out whether the file exists and where links lead: see `presentPageFile`.
  *
  * @param root folder of the built page
  * @param urlPath path of the address as it came, still percent-encoded, without query or fragment
@@ -64,4 +67,21 @@ export function pageFile(root: string, urlPath: string): PageFile | null {
   const type = types[extname(path).toLowerCase()];
   if (type === undefined || !path.startsWith(folder.endsWith(sep) ? folder : folder + sep)) return null;
   return { path, type };
+}
+
+/**
+ * Finds a file of the built page that is really there: a plain file whose own place, links followed, lies in the page's folder.
+ *
+ * @returns as `pageFile`; null also where there is no such file, or a link leads out of `root`
+ * @example presentPageFile('/opt/page', '/assets/none.js') // null
+ */
+export function presentPageFile(root: string, urlPath: string): PageFile | null {
+  const file = pageFile(root, urlPath);
+  if (file === null) return null;
+  try {
+    const path = realpathSync(file.path);
+    return path.startsWith(realpathSync(root) + sep) && statSync(path).isFile() ? { ...file, path } : null;
+  } catch {
+    return null;
+  }
 }

@@ -1,8 +1,12 @@
 import type { IncomingMessage } from 'node:http';
 import { Failure } from '#shared/failure.ts';
+import { jsonExcess } from '#shared/json-nesting.ts';
 
 /** The largest request: a big pasted table and its JSON escapes. */
 export const bodyLimit_bytes = 48 * 1024 * 1024;
+
+/** No request of the contract goes half as deep: a draft may have 40 levels. */
+const deepest = 100;
 
 /**
  * Reads a request's JSON body.
@@ -25,8 +29,11 @@ export async function readJson(request: IncomingMessage, limit = bodyLimit_bytes
   return parseJson(Buffer.concat(parts).toString('utf8'));
 }
 
-/** @throws Failure `ill-formed-json` (NaN, Infinity and comments are no JSON) */
+/** @throws Failure `ill-formed-json` (NaN, Infinity and comments are no JSON), `too-large` when it nests beyond 100 levels */
 export function parseJson(text: string): unknown {
+  if (jsonExcess(text, { depth: deepest, charactersEach: 0 }) !== null) {
+    throw new Failure('too-large', `The input nests deeper than ${deepest} levels; no request does.`);
+  }
   try {
     return JSON.parse(text.replace(/^\ufeff/, ''));
   } catch {

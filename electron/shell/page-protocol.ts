@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Protocol } from 'electron';
 import { isPageAddress, pageScheme } from '#hosts/ipc/page-address.ts';
-import { pageFile } from '#hosts/page-files.ts';
+import { presentPageFile } from '#hosts/page-files.ts';
 import { pagePolicy } from '#hosts/page-policy.ts';
 
 /** Makes app:// an origin of its own, as trustworthy as https. Only counts before Electron is ready. */
@@ -18,7 +18,7 @@ function refusal(status: number): Response {
 /** Answers one address of the page's origin: a file of the built page with its policy, or a refusal. */
 export async function answerPage(root: string, { method, url }: { method: string; url: string }): Promise<Response> {
   if (method !== 'GET' && method !== 'HEAD') return refusal(405);
-  const file = isPageAddress(url) ? pageFile(root, new URL(url).pathname) : null;
+  const file = isPageAddress(url) ? presentPageFile(root, new URL(url).pathname) : null;
   if (file === null) return refusal(404);
   let body: Buffer<ArrayBuffer>;
   try {

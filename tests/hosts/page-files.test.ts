@@ -1,7 +1,9 @@
-import { resolve, sep } from 'node:path';
+import { mkdirSync, realpathSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join, resolve, sep } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { pageFile } from '#hosts/page-files.ts';
+import { pageFile, presentPageFile } from '#hosts/page-files.ts';
+import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
 const root = resolve('/opt/page');
 
@@ -80,5 +82,20 @@ describe('pageFile', () => {
       }),
       { numRuns: 3000 },
     );
+  });
+});
+
+describe('presentPageFile', () => {
+  test('finds a file that is there; neither a folder nor a link that leads out', () => {
+    const folder = temporaryFolder();
+    const page = join(folder, 'page');
+    mkdirSync(join(page, 'folder.js'), { recursive: true });
+    writeFileSync(join(page, 'index.html'), '');
+    writeFileSync(join(folder, 'secret.txt'), '');
+    symlinkSync(join(folder, 'secret.txt'), join(page, 'link.txt'));
+    symlinkSync(join(page, 'index.html'), join(page, 'again.html'));
+    expect(presentPageFile(page, '/')?.type).toBe('text/html; charset=utf-8');
+    expect(presentPageFile(page, '/again.html')?.path).toBe(realpathSync(join(page, 'index.html')));
+    for (const address of ['/folder.js', '/link.txt', '/none.js']) expect(presentPageFile(page, address)).toBeNull();
   });
 });

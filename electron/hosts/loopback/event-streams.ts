@@ -9,16 +9,25 @@ export interface EventStreamOptions {
   readonly onDeserted: () => void;
 }
 
+const mostUnread_bytes = 1024 * 1024;
+
 /** The open windows' event streams (server-sent events, WHATWG HTML section 9.2). */
 export function eventStreams(line: DeskLine, { grace_ms, onDeserted }: EventStreamOptions) {
   const open = new Set<ServerResponse>();
+  function tell(text: string): void {
+    for (const response of open) {
+      // A window that does not read would have its news pile up here; it connects again and reads all anew.
+      if (response.writableLength > mostUnread_bytes) response.destroy();
+      else response.write(text);
+    }
+  }
   let leaving: NodeJS.Timeout | undefined;
   const forget = line.listen((event: DeskEvent) => {
-    for (const response of open) response.write(`data: ${JSON.stringify(event)}\n\n`);
+    tell(`data: ${JSON.stringify(event)}\n\n`);
   });
   // A line now and then, so that a dead connection is noticed.
   const pulse = setInterval(() => {
-    for (const response of open) response.write(':\n\n');
+    tell(':\n\n');
   }, 15_000);
   pulse.unref();
 

@@ -1,10 +1,11 @@
-import { createReadStream, existsSync } from 'node:fs';
+import { createReadStream } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { Socket } from 'node:net';
 import { z } from 'zod';
 import type { AskMessage } from '#shared/carriage.ts';
 import { type Envelope, Failure } from '#shared/failure.ts';
 import type { DeskLine } from '../desk-line.ts';
-import { pageFile } from '../page-files.ts';
+import { presentPageFile } from '../page-files.ts';
 import { pagePolicy } from '../page-policy.ts';
 import { readJson } from '../read-json.ts';
 import { accessFor } from './access.ts';
@@ -22,7 +23,14 @@ export interface LoopbackOptions {
   readonly grace_ms?: number;
   /** Called once, when a page has had its first answer. */
   readonly onReady?: () => void;
+  /** How long a request may take to arrive: its headers, and all of it. */
+  readonly patience?: { readonly headers_ms: number; readonly whole_ms: number };
 }
+
+/** Far more than a page needs on its own machine, where 48 MB arrive within a second. */
+const patience = { headers_ms: 10_000, whole_ms: 30_000 };
+/** Windows of one kitchen hold a handful each. */
+const mostConnections = 128;
 
 export interface Loopback {
   readonly port: number;
@@ -76,6 +84,7 @@ async function answer(
     return;
   }
   if (!door.access.isKey(keyOf(request))) {
+    response.setHeader('connection', 'close');
     send(response, 403, failed('not-allowed', 'This window has no key: open a fresh address.'));
     return;
   }
@@ -102,8 +111,8 @@ async function answer(
 }
 
 function sendFile(response: ServerResponse, root: string, path: string): void {
-  const file = pageFile(root, path);
-  if (file === null || !existsSync(file.path)) {
+  const file = presentPageFile(root, path);
+  if (file === null) {
     send(response, 404, failed('not-allowed', 'There is nothing here.'));
     return;
   }
@@ -134,9 +143,14 @@ export async function startLoopback(options: LoopbackOptions): Promise<Loopback>
   };
   const door: Doors = { access: accessFor(Date.now), streams, firstAnswer };
   let port = options.port;
-  const server = createServer({ requestTimeout: 120_000, maxHeaderSize: 16_384 }, (request, response) => {
+  // Of a caller who was turned away nothing more is answered, also what came along in the same breath.
+  const turnedAway = new WeakSet<Socket>();
+  function respond(request: IncomingMessage, response: ServerResponse): void {
+    if (turnedAway.has(request.socket)) return;
     const status = refusal(request, port);
     if (status !== null) {
+      turnedAway.add(request.socket);
+      response.setHeader('connection', 'close');
       send(response, status, failed('not-allowed', 'This address answers only the workbench’s own page.'));
       return;
     }
@@ -146,9 +160,28 @@ export async function startLoopback(options: LoopbackOptions): Promise<Loopback>
         return;
       }
       const failure = error instanceof Failure ? error : new Failure('internal', 'The request could not be read.');
+      response.setHeader('connection', 'close');
       send(response, failure.code === 'too-large' ? 413 : 400, { ok: false, error: failure.report() });
     });
-  });
+  }
+  const { headers_ms, whole_ms } = options.patience ?? patience;
+  const server = createServer(
+    {
+      headersTimeout: headers_ms,
+      requestTimeout: whole_ms,
+      connectionsCheckingInterval: Math.min(1000, headers_ms),
+      keepAliveTimeout: 5000,
+      maxHeaderSize: 16_384,
+      // Said outright: a flag in the environment could relax it.
+      insecureHTTPParser: false,
+    },
+    respond,
+  );
+  // "Expect: 100-continue" asks leave to send a body; it is refused like any other oddity.
+  server.on('checkContinue', respond);
+  server.on('checkExpectation', respond);
+  server.maxConnections = mostConnections;
+  server.maxRequestsPerSocket = 10_000;
   await new Promise<void>((resolve, reject) => {
     server.once('error', (error: NodeJS.ErrnoException) => {
       reject(
