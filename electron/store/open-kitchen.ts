@@ -15,6 +15,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { Failure } from '#shared/failure.ts';
 import { beginning } from './change-log.ts';
+import { strangeSchema } from './expected-schema.ts';
 import { type Kitchen, kitchenOf } from './kitchen.ts';
 import { listBackups } from './list-backups.ts';
 import { migrate } from './migrate.ts';
@@ -52,6 +53,11 @@ function readHeader(file: string): Header | null {
         'store-not-a-kitchen',
         'This file is not a kitchen: it is no SQLite database. It was left as it is.',
       );
+    }
+    // Pages with room kept back, a schema format that SQLite has not made, texts in UTF-16: no kitchen was ever written so.
+    const [reserved = 0, format, encoding] = [bytes[20], bytes.readUInt32BE(44), bytes.readUInt32BE(56)];
+    if (reserved !== 0 || format > 4 || encoding > 1) {
+      throw new Failure('store-damaged', 'The head of this file is not one that a kitchen has. It was left as it is.');
     }
     return { applicationId: bytes.readUInt32BE(68), schema: bytes.readUInt32BE(60) };
   } finally {
@@ -107,7 +113,9 @@ function connect(file: string, readOnly: boolean, patience_ms: number): Sqlite {
     db.pragma('trusted_schema = OFF');
     db.pragma('foreign_keys = ON');
     db.pragma('synchronous = FULL');
+    // Cells of a page are checked before they are read, and pages are read, never mapped: a file that shrinks meanwhile is an error.
     db.pragma('cell_size_check = ON');
+    db.pragma('mmap_size = 0');
     db.prepare('SELECT count(*) FROM sqlite_schema').get();
     return db;
   } catch (error) {
@@ -127,6 +135,28 @@ function schemaOf(db: Sqlite, newest: number): number {
     throw notOurs();
   }
   return header.schema;
+}
+
+/** A file that calls itself a kitchen but is built otherwise is not read any further. */
+function refuseStrange(db: Sqlite, migrations: readonly Migration[], schema: number): void {
+  const strange = schema === 0 ? null : strangeSchema(db, migrations, schema);
+  if (strange === null) return;
+  throw new Failure(
+    'store-not-a-kitchen',
+    `This file calls itself a kitchen, but ${strange}. Nothing in it was read or changed. Ask whoever gave it to you for its data as a file (Data, “Export everything”), and take that in.`,
+  );
+}
+
+/** A file that claims far more room than it takes was not filled by a kitchen. */
+function refuseHollow(file: string): void {
+  const { size, blocks } = statSync(file);
+  const taken = blocks * 512;
+  if (size > 2 ** 30 && taken > 0 && taken * 100 < size) {
+    throw new Failure(
+      'store-damaged',
+      `This file claims ${Math.round(size / 2 ** 30)} GB and holds hardly anything: it is damaged, or made to fill your disk. It was left as it is.`,
+    );
+  }
 }
 
 function notOurs(): Failure {
@@ -188,8 +218,13 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
     if (exists && statSync(file).isDirectory()) {
       throw new Failure('store-not-a-kitchen', 'This is a folder, not a kitchen. Name a file that ends in .sidejar.');
     }
-    if (exists) header = readHeader(file);
-    else mkdirSync(dirname(file), { recursive: true });
+    if (exists && !statSync(file).isFile()) {
+      throw new Failure('store-not-a-kitchen', 'This is a device or a pipe, not a kitchen. It was left alone.');
+    }
+    if (exists) {
+      header = readHeader(file);
+      refuseHollow(file);
+    } else mkdirSync(dirname(file), { recursive: true });
   } catch (error) {
     if (error instanceof Failure) throw error;
     throw new Failure(
@@ -211,7 +246,12 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
     throw withBackup(sqliteFailure(error), file);
   }
   try {
-    const schema = schemaOf(db, newest);
+    // One read of one moment: another program may be bringing this very file up to date.
+    const schema = db.transaction(() => {
+      const number = schemaOf(db, newest);
+      refuseStrange(db, migrations, number);
+      return number;
+    })();
     // Only now: turning to WAL writes into the file, and a stranger's file stays as it is.
     if (!readOnly) db.pragma('journal_mode = WAL');
     if (schema < newest) {

@@ -126,7 +126,8 @@ export function writeExport(
     })();
     renameSync(unfinished, folder);
   } catch (error) {
-    rmSync(unfinished, { recursive: true, force: true });
+    // A name that no disk takes was not made, and asking to remove it would be the next error.
+    if (existsSync(unfinished)) rmSync(unfinished, { recursive: true, force: true });
     throw diskFailure(error);
   }
   return { folder, files };
