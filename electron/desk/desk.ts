@@ -9,6 +9,7 @@ import {
 import { type Envelope, Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { allComputers, allHandlers } from './all-handlers.ts';
+import { crowdedMember } from './crowded-member.ts';
 import { failureReport } from './failure-report.ts';
 import type { Watch } from './handler.ts';
 import { inputFailure } from './input-failure.ts';
@@ -27,6 +28,9 @@ export interface DeskOptions {
   /** Hold every answer against the contract too (tests do). */
   readonly checkAnswers?: boolean;
 }
+
+/** One complaint is told; a million bad rows would make a million of them, and take minutes and gigabytes. */
+const atFirstComplaint: z.core.ParseContextInternal<z.core.$ZodIssue> = { abortEarly: true };
 
 /**
  * @param opening the kitchen, or how to open it: done for the first request that needs one, and tried again after a failure
@@ -53,7 +57,11 @@ export function deskOf(opening: Kitchen | ((writes: boolean) => Promise<Kitchen>
       throw new Failure('unknown-request', `There is no request called “${name.slice(0, 100)}”.`, ['name']);
     }
     const shape = allRequests[name];
-    const parsed = (shape.input as z.ZodType).safeParse(input);
+    const crowded = crowdedMember(input);
+    if (crowded !== null) {
+      throw new Failure('too-large', 'Here are more than 5,000 named members; no request has so many.', crowded);
+    }
+    const parsed = (shape.input as z.ZodType).safeParse(input, atFirstComplaint);
     if (!parsed.success) throw inputFailure(parsed.error, input);
     const value = await settle(name, parsed.data, watch);
     if (options.checkAnswers) (shape.output as z.ZodType).parse(value);

@@ -10,11 +10,12 @@ function at(input: unknown, path: readonly PropertyKey[]): unknown {
   }, input);
 }
 
-/** A field's path as a person reads it: `levels[1].value`. */
+/** A field's path as a person reads it: `levels[1].value`. A member's name may come from the caller, however long. */
 function field(path: readonly PropertyKey[]): string {
   return path.reduce<string>((text, key) => {
     if (typeof key === 'number') return `${text}[${key}]`;
-    return text === '' ? String(key) : `${text}.${String(key)}`;
+    const name = String(key).slice(0, 60);
+    return text === '' ? name : `${text}.${name}`;
   }, '');
 }
 
@@ -56,7 +57,10 @@ function sentence(issue: Issue, input: unknown): string {
     case 'invalid_value':
       return `${name} must be one of: ${issue.values.map(String).join(', ')}.`;
     case 'unrecognized_keys':
-      return `${name === 'the input' ? 'The input' : name} has a member the request does not know: ${issue.keys.map((key) => key.slice(0, 60)).join(', ')}.`;
+      return `${name === 'the input' ? 'The input' : name} has a member the request does not know: ${issue.keys
+        .slice(0, 10)
+        .map((key) => key.slice(0, 60))
+        .join(', ')}.`;
     case 'invalid_format':
       return issue.format === 'datetime'
         ? `${name} must be a moment with its offset, such as 2026-05-01T09:00:00+02:00.`

@@ -1,4 +1,5 @@
 import { scaleToVolume } from '#core/recipe/scale-to-volume.ts';
+import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { findRecipe, listRecipes, type Version } from '#store/recipes.ts';
 import { storedMoment } from '#store/stored-moment.ts';
@@ -14,6 +15,11 @@ function versionOf(kitchen: Kitchen, recipe: string, number: number | undefined)
   const version =
     number === undefined ? whole.versionList.at(-1) : whole.versionList.find((each) => each.number === number);
   return { name: whole.name, version: found(version, 'version', 'version') };
+}
+
+/** As much of a thing as the contract lets a formula hold. */
+function isWeighable(amount: number): boolean {
+  return amount >= 0.001 && amount <= 1_000_000;
 }
 
 export const recipeHandlers: Handlers<
@@ -42,6 +48,13 @@ export const recipeHandlers: Handlers<
   'recipes:scale'(kitchen, input) {
     const { version } = versionOf(kitchen, input.recipe, input.version);
     const scaled = scaleToVolume({ ...version, additions: version.formula.additions }, input.volume_mL);
+    if ([scaled.base_mL, ...scaled.additions.map(({ mass_g: mass }) => mass)].some((amount) => !isWeighable(amount))) {
+      throw new Failure(
+        'refused',
+        'At this volume something would come to less than a thousandth of a gram or millilitre, or to more than 1,000,000. Choose another volume.',
+        ['volume_mL'],
+      );
+    }
     return { recipe: input.recipe, version: version.number, ...scaled, additions: [...scaled.additions] };
   },
   'recipes:remove'(kitchen, { recipe }) {

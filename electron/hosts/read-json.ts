@@ -1,12 +1,12 @@
 import type { IncomingMessage } from 'node:http';
 import { Failure } from '#shared/failure.ts';
-import { jsonExcess } from '#shared/json-nesting.ts';
+import { jsonExcess } from '#shared/json-excess.ts';
 
 /** The largest request: a big pasted table and its JSON escapes. */
 export const bodyLimit_bytes = 48 * 1024 * 1024;
 
-/** No request of the contract goes half as deep: a draft may have 40 levels. */
-const deepest = 100;
+/** No request of the contract goes half as deep (a draft may have 40 levels) or names as many members. */
+const bounds = { depth: 100, members: 5000, charactersEach: 0 };
 
 /**
  * Reads a request's JSON body.
@@ -29,10 +29,13 @@ export async function readJson(request: IncomingMessage, limit = bodyLimit_bytes
   return parseJson(Buffer.concat(parts).toString('utf8'));
 }
 
-/** @throws Failure `ill-formed-json` (NaN, Infinity and comments are no JSON), `too-large` when it nests beyond 100 levels */
+/** @throws Failure `ill-formed-json` (NaN, Infinity and comments are no JSON), `too-large` beyond 100 levels or 5,000 members */
 export function parseJson(text: string): unknown {
-  if (jsonExcess(text, { depth: deepest, charactersEach: 0 }) !== null) {
-    throw new Failure('too-large', `The input nests deeper than ${deepest} levels; no request does.`);
+  if (jsonExcess(text, bounds) !== null) {
+    throw new Failure(
+      'too-large',
+      'The input nests deeper than 100 levels or names more than 5,000 members; no request does.',
+    );
   }
   try {
     return JSON.parse(text.replace(/^\ufeff/, ''));

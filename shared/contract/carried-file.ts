@@ -3,12 +3,29 @@ import { z } from 'zod';
 /** What stands at the head of every file that carries rows from one kitchen to another. */
 export const carriedFormat = 'sidejar rows';
 
-const cell = z.union([z.string().max(400_000), z.number(), z.null()]);
-/** Such a file as a whole: rows by table, every cell words, a number or nothing. */
+type Row = Readonly<Record<string, string | number | null>>;
+
+const longestCell = 400_000;
+/** Twice as many as the widest table has. */
+const mostColumns = 60;
+
+function isRow(value: unknown): value is Row {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return false;
+  let columns = 0;
+  for (const [column, cell] of Object.entries(value)) {
+    columns += 1;
+    if (columns > mostColumns || column.length > 60) return false;
+    const isText = typeof cell === 'string' && cell.length <= longestCell;
+    if (!isText && cell !== null && !(typeof cell === 'number' && Number.isFinite(cell))) return false;
+  }
+  return true;
+}
+
+/** Such a file as a whole: rows by table, every cell words, a number or nothing. Rows are looked at one by one, without a copy. */
 export const carriedFile = z.strictObject({
   format: z.literal(carriedFormat),
   holds: z.enum(['kitchen', 'trial']),
   schema: z.int().min(0).max(1_000_000),
   from: z.string().max(200),
-  tables: z.record(z.string().max(60), z.array(z.record(z.string().max(60), cell)).max(10_000_000)),
+  tables: z.record(z.string().max(60), z.array(z.custom<Row>(isRow)).max(10_000_000)),
 });

@@ -155,7 +155,7 @@ export const fermentRequests = {
     z.strictObject({
       titrant_mL: z.number().min(0).max(1000),
       normality: z.number().min(0.001).max(2),
-      sample_mL: z.number().positive().max(1000),
+      sample_mL: z.number().min(0.001).max(1000),
       acid: z.enum(['lactic', 'acetic', 'citric', 'malic', 'tartaric']),
     }),
     z.strictObject({ g_per_L: finite, meq_per_L: finite }),

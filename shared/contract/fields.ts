@@ -2,20 +2,32 @@ import { z } from 'zod';
 
 // The words and numbers that every domain of the contract uses. Lengths are capped here, once.
 
+/** Characters that turn the direction of what follows, so that a line reads otherwise than it is stored (Unicode UAX #9, 2.1 and 2.2). */
+const turning = /[\u202a-\u202e]/u;
+const isolating = /[\u2066-\u2069]/u;
+
+/** Whether a text may stand as one line: no control, no line break, nothing that makes it read otherwise. */
+export function isLine(text: string): boolean {
+  return text.isWellFormed() && !/[\p{Cc}\u2028\u2029]/u.test(text) && !turning.test(text) && !isolating.test(text);
+}
+
+/** Whether a text may stand as a remark: line breaks and tabs, but no other control, and nothing that turns its direction. */
+export function isRemark(text: string): boolean {
+  return text.isWellFormed() && !/[^\P{Cc}\n\t\r]/u.test(text) && !turning.test(text);
+}
+
+/** One line a person gives: so many characters at most, after trimming. */
+export const line = (most: number) =>
+  z.string().trim().min(1).max(most).refine(isLine, 'must be one line of ordinary characters');
+
+/** Words a person gives or leaves empty. */
+export const remark = (most: number) => z.string().trim().max(most).refine(isRemark, 'must be ordinary characters');
+
 /** A name a person gives: one line, 1–200 characters after trimming. */
-export const name = z
-  .string()
-  .trim()
-  .min(1)
-  .max(200)
-  .refine((text) => text.isWellFormed() && !/\p{Cc}/u.test(text), 'must be one line of ordinary characters');
+export const name = line(200);
 
 /** A remark of any kind: up to 4,000 characters. */
-export const note = z
-  .string()
-  .trim()
-  .max(4000)
-  .refine((text) => text.isWellFormed() && !/[^\P{Cc}\n\t\r]/u.test(text), 'must be ordinary characters');
+export const note = remark(4000);
 
 /** An id of the store: UUID, lower case. */
 export const id = z

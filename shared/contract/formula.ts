@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { additionStates, covers, vesselKinds } from '#core/trial/formula.ts';
-import { mass_g, name, temperature_C } from './fields.ts';
+import { line, mass_g, name, temperature_C } from './fields.ts';
 
 // What a jar holds and stands in, as every domain of the contract writes it.
 
@@ -33,7 +33,7 @@ export const addition = z.strictObject({
   mass_g,
   state: z.enum(additionStates),
   temperature_C: temperature_C.optional(),
-  asWritten: z.string().trim().min(1).max(200).optional(),
+  asWritten: line(200).optional(),
   leftIn: z.boolean().optional(),
 });
 

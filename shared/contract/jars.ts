@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { brix, id, moment, name, note, ph, revision, sg, temperature_C } from './fields.ts';
+import { brix, id, line, moment, name, note, ph, revision, sg, temperature_C } from './fields.ts';
 import { formula, vessel } from './formula.ts';
 import { reads, writes } from './request.ts';
 
@@ -116,7 +116,7 @@ export const jarRequests = {
   ),
   'jars:pull': writes(someJars, changedJars),
   'jars:strain': writes(someJars, changedJars),
-  'jars:discard': writes(someJars.extend({ reason: z.string().trim().min(1).max(400) }), changedJars),
+  'jars:discard': writes(someJars.extend({ reason: line(400) }), changedJars),
   'readings:log': writes(
     z
       .strictObject({

@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { id } from './fields.ts';
+import { id, line } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 // What the maker wants of the drink, said before the tasting, and which jar comes closest to it.
 
 const wish = z
   .strictObject({
-    attribute: z.string().trim().min(1).max(100),
+    attribute: line(100),
     goal: z.enum(['more', 'less', 'target']),
     low: z.number().min(-1000).max(1000),
     high: z.number().min(-1000).max(1000),
@@ -83,7 +83,7 @@ export const profileRequests = {
   ),
   /** Leaves a taster out of a trial's findings, with the reason; the findings say so and show both. */
   'tasters:setAside': writes(
-    z.strictObject({ trial: id, taster: id, reason: z.string().trim().min(1).max(400) }),
+    z.strictObject({ trial: id, taster: id, reason: line(400) }),
     z.strictObject({ taster: id }),
   ),
   'tasters:bringBack': writes(z.strictObject({ trial: id, taster: id }), z.strictObject({ taster: id })),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, moment, name, note, volume_mL } from './fields.ts';
+import { count, id, line, moment, name, note, volume_mL } from './fields.ts';
 import { additions, formula, vessel } from './formula.ts';
 import { reads, writes } from './request.ts';
 
@@ -86,7 +86,7 @@ export const recipeRequests = {
       version: count(1, 100_000).optional(),
       volume_mL,
       madeAt: moment.optional(),
-      lot: z.string().trim().min(1).max(60).optional(),
+      lot: line(60).optional(),
       note: note.optional(),
     }),
     z.strictObject({ batch: id }),

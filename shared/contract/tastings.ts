@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, drawnSeed, id, moment, name, note } from './fields.ts';
+import { count, drawnSeed, id, line, moment, name, note, remark } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 /** A score on a scale, a five-step just-about-right answer (−2 too little, 0 just right, 2 too much), or a place in a ranking. */
@@ -7,12 +7,12 @@ export const attributeKinds = ['scale', 'just-about-right', 'place'] as const;
 
 const attributeInput = z
   .strictObject({
-    name: z.string().trim().min(1).max(100),
+    name: line(100),
     kind: z.enum(['scale', 'just-about-right']).default('scale'),
     low: z.number().min(-1000).max(1000),
     high: z.number().min(-1000).max(1000),
-    lowWord: z.string().trim().max(100).optional(),
-    highWord: z.string().trim().max(100).optional(),
+    lowWord: remark(100).optional(),
+    highWord: remark(100).optional(),
   })
   .refine(({ low, high }) => low < high, { error: 'the lower end must lie below the upper end', path: ['high'] })
   .refine(({ kind, low, high }) => kind === 'scale' || (low === -2 && high === 2), {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { factors } from '#core/trial/factor.ts';
 import { additionStates } from '#core/trial/formula.ts';
 import { calendars } from '#core/trial/plan-input.ts';
-import { count, id, moment, name, note, revision, seed, temperature_C, volume_mL } from './fields.ts';
+import { count, id, line, moment, name, note, remark, revision, seed, temperature_C, volume_mL } from './fields.ts';
 import { addition, additions, cover, formula, vessel } from './formula.ts';
 import { jar } from './jars.ts';
 import { reads, writes } from './request.ts';
@@ -17,7 +17,7 @@ const level = z.strictObject({
   temperature_C: temperature_C.optional(),
 });
 
-const alsoHeld = z.union([z.string().trim().max(400), z.number(), z.boolean()]);
+const alsoHeld = z.union([remark(400), z.number(), z.boolean()]);
 
 /** Members that the contract does not name are kept as "also held equal", in the maker's own words. */
 export const held = z
@@ -41,7 +41,7 @@ export const held = z
   });
 
 const planMembers = {
-  question: z.string().trim().min(1).max(400),
+  question: line(400),
   factor: z.enum(factors),
   levels: z.array(level).min(1).max(24),
   control: name,

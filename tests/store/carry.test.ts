@@ -247,7 +247,7 @@ describe('a trial for somebody else', () => {
           (file.tables.tasters?.[0] ?? {}).name = 'a\u0000b';
         }),
         'invalid-input',
-        /characters that are none/,
+        /characters that no screen shows/,
       ],
     ];
     for (const [given, code, message] of cases) {

@@ -1,5 +1,7 @@
+import type { z } from 'zod';
 import { carriedFile, carriedFormat } from '#shared/contract/carried-file.ts';
 import { Failure } from '#shared/failure.ts';
+import { jsonExcess } from '#shared/json-excess.ts';
 import type { Value } from '../statements.ts';
 import { type TableName, tableNames } from '../tables.ts';
 
@@ -18,20 +20,34 @@ export interface CarriedFile {
   readonly rows: CarriedRows;
 }
 
+/** File, tables, table, row; and a row says its id and its moment at least, in 100 characters or more. */
+const bounds = { depth: 4, members: 200, charactersEach: 60 };
+
+/** One bad row says enough; a million would take their time. */
+const atFirstComplaint: z.core.ParseContextInternal<z.core.$ZodIssue> = { abortEarly: true };
+
 /**
- * Reads a carried file.
+ * Reads a carried file. Its length, its nesting and how much it holds are looked at before it is parsed.
  *
  * @param schema the number of this program's own last migration
- * @throws Failure `ill-formed-json` when it is no JSON; `invalid-input` when it is another file; `store-newer` when a newer program made it
+ * @throws Failure `too-large` when it nests too deep or is too dense; `ill-formed-json` when it is no JSON; `invalid-input` when it is another file; `store-newer` when a newer program made it
  */
 export function readCarriedFile(text: string, schema: number): CarriedFile {
+  const excess = jsonExcess(text, bounds);
+  if (excess !== null) {
+    throw new Failure(
+      'too-large',
+      'This file nests deeper, or holds more for its length, than any that carries a kitchen. Nothing was taken from it.',
+      ['text'],
+    );
+  }
   let whole: unknown;
   try {
     whole = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
   } catch {
     throw new Failure('ill-formed-json', 'This file can’t be read: it is no JSON, or it is cut off.', ['text']);
   }
-  const read = carriedFile.safeParse(whole);
+  const read = carriedFile.safeParse(whole, atFirstComplaint);
   if (!read.success) {
     throw new Failure(
       'invalid-input',

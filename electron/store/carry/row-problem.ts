@@ -1,15 +1,19 @@
-import { id as idShape } from '#shared/contract/fields.ts';
+import { id as idShape, isLine, isRemark } from '#shared/contract/fields.ts';
 import { storedJson } from '#shared/contract/stored-json.ts';
 import type { Value } from '../statements.ts';
 import { columnNames, type TableName, tables } from '../tables.ts';
 
 const momentShape = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
 
+/** Columns with line breaks in them: people's remarks. */
+const severalLines: ReadonlySet<string> = new Set(['note', 'words', 'why', 'asked']);
+
 function cellProblem(column: string, kind: string, value: Value | undefined): string | null {
   if (value === undefined || value === null) return kind.endsWith('?') ? null : `${column} is missing`;
   if (kind.startsWith('text')) {
     if (typeof value !== 'string') return `${column} must be words`;
-    return value.isWellFormed() && !value.includes('\0') ? null : `${column} holds characters that are none`;
+    const mayStand = severalLines.has(column) ? isRemark(value) : isLine(value);
+    return mayStand ? null : `${column} holds characters that no screen shows, or that make it read otherwise`;
   }
   if (typeof value !== 'number' || !Number.isFinite(value)) return `${column} must be a number`;
   return kind === 'flag' && value !== 0 && value !== 1 ? `${column} must be 0 or 1` : null;
