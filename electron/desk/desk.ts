@@ -6,6 +6,7 @@ import {
   type KitchenName,
   type RequestName,
 } from '#shared/contract/all-requests.ts';
+import { atFirstComplaint } from '#shared/contract/first-complaint.ts';
 import { type Envelope, Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { allComputers, allHandlers } from './all-handlers.ts';
@@ -28,9 +29,6 @@ export interface DeskOptions {
   /** Hold every answer against the contract too (tests do). */
   readonly checkAnswers?: boolean;
 }
-
-/** One complaint is told; a million bad rows would make a million of them, and take minutes and gigabytes. */
-const atFirstComplaint: z.core.ParseContextInternal<z.core.$ZodIssue> = { abortEarly: true };
 
 /**
  * @param opening the kitchen, or how to open it: done for the first request that needs one, and tried again after a failure

@@ -1,5 +1,5 @@
-import type { z } from 'zod';
 import { carriedFile, carriedFormat } from '#shared/contract/carried-file.ts';
+import { atFirstComplaint } from '#shared/contract/first-complaint.ts';
 import { Failure } from '#shared/failure.ts';
 import { jsonExcess } from '#shared/json-excess.ts';
 import type { Value } from '../statements.ts';
@@ -22,9 +22,6 @@ export interface CarriedFile {
 
 /** File, tables, table, row; and a row says its id and its moment at least, in 100 characters or more. */
 const bounds = { depth: 4, members: 200, charactersEach: 60 };
-
-/** One bad row says enough; a million would take their time. */
-const atFirstComplaint: z.core.ParseContextInternal<z.core.$ZodIssue> = { abortEarly: true };
 
 /**
  * Reads a carried file. Its length, its nesting and how much it holds are looked at before it is parsed.
