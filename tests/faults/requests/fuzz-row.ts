@@ -1,0 +1,31 @@
+import { fuzzRequests } from './fuzz-requests.ts';
+
+/** A line of the table that `npm run faults` prints: here a try is one made-up request. */
+export interface FuzzRow {
+  readonly fault: string;
+  readonly tries: number;
+  readonly survived: number;
+  readonly lost: number;
+  readonly note: string;
+  readonly problems: readonly string[];
+}
+
+/**
+ * Made-up requests as one line of the table.
+ *
+ * @param tries a million takes about half an hour of one core
+ */
+export async function fuzzRow(tries: number, seed: number): Promise<FuzzRow> {
+  const begun = performance.now();
+  const run = await fuzzRequests({ tries, seed });
+  const took_s = Math.round((performance.now() - begun) / 1000);
+  const lost = new Set(run.problems.map((problem) => problem.split(' ')[0])).size;
+  return {
+    fault: 'made-up requests: valid, spoilt and junk',
+    tries,
+    survived: tries - lost,
+    lost,
+    note: `${run.answered} answered, ${run.refused} refused with nothing written, ${run.stopped} stopped; the slowest, ${run.slowest.name}, took ${Math.round(run.slowest.cpu_ms)} ms; ${took_s} s in all`,
+    problems: run.problems,
+  };
+}
