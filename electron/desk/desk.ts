@@ -10,10 +10,10 @@ import { atFirstComplaint } from '#shared/contract/first-complaint.ts';
 import { type Envelope, Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { allComputers, allHandlers } from './all-handlers.ts';
-import { crowdedMember } from './crowded-member.ts';
 import { failureReport } from './failure-report.ts';
 import type { Watch } from './handler.ts';
 import { inputFailure } from './input-failure.ts';
+import { oddMember } from './odd-member.ts';
 
 /** The desk answers every request of the contract for one kitchen. */
 export interface Desk {
@@ -55,10 +55,11 @@ export function deskOf(opening: Kitchen | ((writes: boolean) => Promise<Kitchen>
       throw new Failure('unknown-request', `There is no request called “${name.slice(0, 100)}”.`, ['name']);
     }
     const shape = allRequests[name];
-    const crowded = crowdedMember(input);
-    if (crowded !== null) {
-      throw new Failure('too-large', 'Here are more than 5,000 named members; no request has so many.', crowded);
+    const odd = oddMember(input);
+    if (odd?.kind === 'crowded') {
+      throw new Failure('too-large', 'Here are more than 5,000 named members; no request has so many.', odd.path);
     }
+    if (odd !== null) throw new Failure('invalid-input', 'Here is half a character: this is no text.', odd.path);
     const parsed = (shape.input as z.ZodType).safeParse(input, atFirstComplaint);
     if (!parsed.success) throw inputFailure(parsed.error, input);
     const value = await settle(name, parsed.data, watch);

@@ -101,7 +101,8 @@ export const jarSheet = z.strictObject({
   reasons: z.array(reason).readonly(),
 });
 
-const solutionTemperature_C = z.number().min(0).max(80).default(20);
+/** Outside, nothing about a solution can be said: what is looked at next would not know it. */
+const solutionTemperature_C = z.number().min(0, { abort: true }).max(80, { abort: true }).default(20);
 
 /** Lets the core's own sentence refuse what it cannot compute. */
 function coreAccepts(compute: () => unknown, context: z.RefinementCtx, path: string[]): void {

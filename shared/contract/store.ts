@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, name } from './fields.ts';
+import { count, id, line, name } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 // The kitchen's file itself: what it is, whether it is whole, its backups, history, undo and bin.
@@ -38,11 +38,7 @@ export const storeRequests = {
     z.strictObject({
       name: name.optional(),
       measures: z.enum(['metric', 'us']).optional(),
-      currency: z
-        .string()
-        .trim()
-        .min(1)
-        .max(12)
+      currency: line(12)
         .regex(/^[^\d\p{Cc}]+$/u, 'a word or sign without figures')
         .nullable()
         .optional(),

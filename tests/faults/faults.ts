@@ -4,9 +4,11 @@ import { diskFaults, killed } from './all-faults.ts';
 import { sampleKitchen } from './base-kitchens.ts';
 import { buildChild } from './build-child.ts';
 import type { FaultRow } from './fault-row.ts';
+import { fuzzRow } from './requests/fuzz-row.ts';
 
 const kills = Number(process.argv[2] ?? 2000);
 const flips = Number(process.argv[3] ?? 1000);
+const requests = Number(process.argv[4] ?? 1_000_000);
 
 /** What a plain machine cannot try. */
 const never = [
@@ -29,7 +31,11 @@ const child = await buildChild();
 console.log(line('fault', 'tries', 'survived', 'lost'));
 const rows: FaultRow[] = [];
 const notTried = [...never];
-for (const fault of [() => killed(base, child.file, kills), ...diskFaults(base, 20, flips, 1)]) {
+for (const fault of [
+  () => killed(base, child.file, kills),
+  ...diskFaults(base, 20, flips, 1),
+  () => fuzzRow(requests, 1),
+]) {
   const row = await fault();
   if ('because' in row) {
     notTried.push(row);

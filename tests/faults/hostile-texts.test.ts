@@ -24,6 +24,18 @@ describe('texts that read otherwise than they are', () => {
     },
   );
 
+  // Written to SQLite, it would become U+FFFD: another text than the change log tells.
+  it('half a surrogate pair is refused wherever it stands, and at its place', async () => {
+    const { desk, fail, ask } = await temporaryDesk();
+    expect(await fail('kitchen:change', { currency: '\ud800' })).toMatchObject({
+      code: 'invalid-input',
+      path: ['currency'],
+    });
+    expect(await fail('tastings:warn', { jars: ['a', '\udc00'], tasters: [] })).toMatchObject({ path: ['jars', 1] });
+    expect(await ask('store:check', {})).toEqual({ ok: true, problems: [] });
+    desk.close();
+  });
+
   it('none comes in through a carried file either, nor through a question', async () => {
     const { kitchen, desk, ask, fail } = await temporaryDesk();
     await ask('tasters:save', { name: 'Taster A' });

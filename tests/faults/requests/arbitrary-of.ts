@@ -55,7 +55,9 @@ function textOf(shape: Shape, field: string, known: Known): fc.Arbitrary<unknown
       { weight: 1, arbitrary: fc.uuid() },
     );
   }
-  if (field === 'to' || field === 'file') return fc.constantFrom(...known.places);
+  // A place on the disk, by its name or by the contract's own bounds for one.
+  const isPlace = field === 'to' || field === 'file' || (shape.minLength === 1 && shape.maxLength === 4000);
+  if (isPlace) return fc.constantFrom(...known.places);
   const most = Math.min(shape.maxLength ?? 60, 60);
   return fc.oneof(
     { weight: 16, arbitrary: fc.constantFrom(...known.names.map((name) => name.slice(0, most))) },

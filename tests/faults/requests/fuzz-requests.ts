@@ -33,7 +33,7 @@ export interface FuzzOptions {
   readonly each?: (done: number) => void;
 }
 
-const triesEach = 500;
+const triesEach = 1000;
 const most_ms = 1000;
 const names = Object.keys(allRequests) as RequestName[];
 
@@ -140,7 +140,7 @@ async function tryOne(
  * Puts made-up requests to the desk over copies of the sample kitchen: well-formed ones, ones spoilt in a place or two, and junk.
  *
  * Each must settle as an envelope of the contract, within a second of processor time (a long one within a second when stopped half-way
- * through it); what is refused must have written nothing, nor may what only reads; and after every 500 the kitchen must be whole.
+ * through it); what is refused must have written nothing, nor may what only reads; and after every thousand the kitchen must be whole.
  */
 export async function fuzzRequests({ tries, seed, each = () => {} }: FuzzOptions): Promise<FuzzedRequests> {
   const root = mkdtempSync(join(existsSync('/dev/shm') ? '/dev/shm' : tmpdir(), 'sidejar-fuzz-'));

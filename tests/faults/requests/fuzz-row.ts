@@ -1,21 +1,12 @@
+import type { FaultRow } from '../fault-row.ts';
 import { fuzzRequests } from './fuzz-requests.ts';
-
-/** A line of the table that `npm run faults` prints: here a try is one made-up request. */
-export interface FuzzRow {
-  readonly fault: string;
-  readonly tries: number;
-  readonly survived: number;
-  readonly lost: number;
-  readonly note: string;
-  readonly problems: readonly string[];
-}
 
 /**
  * Made-up requests as one line of the table.
  *
  * @param tries a million takes about half an hour of one core
  */
-export async function fuzzRow(tries: number, seed: number): Promise<FuzzRow> {
+export async function fuzzRow(tries: number, seed: number): Promise<FaultRow> {
   const begun = performance.now();
   const run = await fuzzRequests({ tries, seed });
   const took_s = Math.round((performance.now() - begun) / 1000);
