@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id } from './fields.ts';
+import { id, place } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 // Data in and out: everything as files, a trial for somebody else, findings as text.
@@ -24,7 +24,7 @@ const takenIn = z.strictObject({
 export const carryingRequests = {
   /** Everything in a new folder: CSV for each table with its description, and one JSON. Beside the kitchen unless `to` says otherwise. */
   'data:export': reads(
-    z.strictObject({ to: z.string().min(1).max(4000).optional() }),
+    z.strictObject({ to: place.optional() }),
     z.strictObject({
       folder: z.string(),
       files: z.array(z.strictObject({ name: z.string(), rows: z.int(), bytes: z.int() })),
@@ -49,7 +49,7 @@ export const carryingRequests = {
     z
       .strictObject({
         text: z.string().min(1).max(40_000_000).optional(),
-        file: z.string().min(1).max(4000).optional(),
+        file: place.optional(),
         preview: z.boolean().default(false),
       })
       .refine(({ text, file }) => (text === undefined) !== (file === undefined), {

@@ -29,6 +29,13 @@ export const name = line(200);
 /** A remark of any kind: up to 4,000 characters. */
 export const note = remark(4000);
 
+/** A file or folder of this machine. */
+export const place = z
+  .string()
+  .min(1)
+  .max(4000)
+  .refine((text) => text.isWellFormed() && !text.includes('\0'), 'must be the name of a file or folder');
+
 /** An id of the store: UUID, lower case. */
 export const id = z
   .string()

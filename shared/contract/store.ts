@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, id, line, name } from './fields.ts';
+import { count, id, line, name, place } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 // The kitchen's file itself: what it is, whether it is whole, its backups, history, undo and bin.
@@ -12,8 +12,6 @@ function isShallowJson(value: unknown, depth = 40): boolean {
   return Object.values(value).every((inner) => isShallowJson(inner, depth - 1));
 }
 
-/** Where to write a file. */
-const place = z.string().min(1).max(4000);
 const backup = z.strictObject({ file: z.string(), bytes: z.int(), sha256: z.string() });
 /** A row as the log wrote it, by its columns. */
 const storedRow = z.record(z.string(), z.union([z.string(), z.number(), z.null()]));

@@ -71,7 +71,8 @@ describe('a kitchen of a released schema', () => {
       const watched = allMigrations.map((migration) => ({
         ...migration,
         apply(db: Parameters<typeof migration.apply>[0]) {
-          ran.push(migration.number);
+          // In memory they run too, to tell what the file's schema should be.
+          if (!db.memory) ran.push(migration.number);
           migration.apply(db);
         },
       }));
