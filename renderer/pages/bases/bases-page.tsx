@@ -13,6 +13,7 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { CultureForm } from './culture-form.tsx';
 import { words } from './words.ts';
@@ -84,7 +85,11 @@ export function BasesPage() {
   );
   return (
     <>
-      <PageHead title={words.title} lead={words.lead} actions={bases.data?.bases.length === 0 ? null : startBase} />
+      <PageHead
+        title={words.title}
+        lead={<Explained words={words.lead} />}
+        actions={bases.data?.bases.length === 0 ? null : startBase}
+      />
       <section className="section">
         <h2>{words.bases}</h2>
         <Answer of={bases}>

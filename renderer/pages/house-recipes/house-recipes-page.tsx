@@ -7,6 +7,7 @@ import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 /** Every house recipe. */
@@ -14,7 +15,7 @@ export function HouseRecipesPage() {
   const recipes = useAnswer('recipes:list', {});
   return (
     <>
-      <PageHead title={words.title} lead={words.lead} />
+      <PageHead title={words.title} lead={<Explained words={words.lead} />} />
       <Answer of={recipes}>
         {({ recipes: all }) =>
           all.length === 0 ? (

@@ -7,6 +7,7 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { sipWords } from '#renderer/parts/sip-entry/read-sip.ts';
 import { SipEntry, SipHint } from '#renderer/parts/sip-entry/sip-entry.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -51,7 +52,7 @@ export function SipsPage() {
   const isRead = trials.data !== undefined && !isPending;
   return (
     <>
-      <PageHead title={words.title} lead={words.lead} />
+      <PageHead title={words.title} lead={<Explained words={words.lead} />} />
       {failure === null ? null : <p role="alert">{failure.message}</p>}
       {standing.length === 0 ? null : <SipHint />}
       {standing.map((trial) => (

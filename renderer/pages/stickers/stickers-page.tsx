@@ -11,6 +11,7 @@ import { readLabelDraft } from '#renderer/parts/label-sheet/read-label-draft.ts'
 import { useLabelDraft } from '#renderer/parts/label-sheet/use-label-draft.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type CupOrder, cupRuns } from './cup-runs.ts';
 import { words } from './words.ts';
@@ -47,7 +48,7 @@ function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
             </>
           }
           title={words.title}
-          lead={words.lead}
+          lead={<Explained words={words.lead} />}
         />
         <section className="section form">
           <p>{words.cups(orders.length, tasting.samples, tasting.replicates, cups.length)}</p>

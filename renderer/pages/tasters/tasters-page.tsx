@@ -10,6 +10,7 @@ import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { TasterForm } from '#renderer/parts/taster-form/taster-form.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -63,7 +64,7 @@ export function TastersPage() {
   const isEmpty = tasters.data?.tasters.length === 0;
   return (
     <>
-      <PageHead title={words.title} lead={words.lead} actions={isEmpty ? null : add} />
+      <PageHead title={words.title} lead={<Explained words={words.lead} />} actions={isEmpty ? null : add} />
       <Answer of={tasters}>
         {({ tasters: all }) =>
           all.length === 0 ? (

@@ -9,6 +9,7 @@ import { FirstSteps } from '#renderer/parts/empty-state/first-steps.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 /** Every trial, the newest first. */
@@ -18,7 +19,7 @@ export function TrialsPage() {
     <>
       <PageHead
         title={words.title}
-        lead={words.lead}
+        lead={<Explained words={words.lead} />}
         actions={
           trials.data?.trials.length === 0 ? null : (
             <ButtonLink to="/trials/new" weight="main">
