@@ -1,7 +1,10 @@
 import type { ComputingName, KitchenName } from '#shared/contract/all-requests.ts';
 import { baseHandlers } from './bases.ts';
+import { bottleHandlers } from './bottles.ts';
+import { calendarHandlers } from './calendar.ts';
 import { carryingHandlers } from './carrying.ts';
 import { courseHandlers } from './course.ts';
+import { cultureHandlers } from './cultures.ts';
 import { discriminationDesignComputers } from './discrimination-design.ts';
 import { discriminationHandlers } from './discriminations.ts';
 import { fermentComputers } from './ferment.ts';
@@ -23,6 +26,7 @@ import { scoreHandlers } from './scores.ts';
 import { sheetHandlers } from './sheets.ts';
 import { storeHandlers } from './store.ts';
 import { tastingHandlers } from './tastings.ts';
+import { todayHandlers } from './today.ts';
 import { trialHandlers } from './trials.ts';
 
 /** Every request that needs a kitchen has its handler here: leaving one out does not type-check. */
@@ -31,7 +35,11 @@ export const allHandlers: Handlers<KitchenName> = {
   ...storeHandlers,
   ...peopleAndPantryHandlers,
   ...baseHandlers,
+  ...cultureHandlers,
+  ...bottleHandlers,
   ...trialHandlers,
+  ...calendarHandlers,
+  ...todayHandlers,
   ...jarHandlers,
   ...sheetHandlers,
   ...courseHandlers,

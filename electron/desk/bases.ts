@@ -1,7 +1,7 @@
 import { strengthProblem } from '#core/ferment/strength-problem.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
-import { findBase, listBases, listCultures } from '#store/bases.ts';
+import { findBase, listBases } from '#store/bases.ts';
 import { readingsOf, sightingsOf } from '#store/entries.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { storedMoment } from '#store/stored-moment.ts';
@@ -43,6 +43,8 @@ function columnsOf(input: InputOf<'bases:start'>, madeAt: string) {
     sugar_now_g_per_L: input.sugarNow_g_per_L ?? null,
     alcohol_pctVol: input.alcohol_pctVol ?? null,
     note: input.note ?? null,
+    planned_hours: input.plannedHours ?? null,
+    went_in: input.wentIn ?? null,
   };
 }
 
@@ -58,6 +60,8 @@ function changedColumns(input: InputOf<'bases:change'>): Partial<Columns<'bases'
     sugar_now_g_per_L: input.sugarNow_g_per_L,
     alcohol_pctVol: input.alcohol_pctVol,
     note: input.note,
+    planned_hours: input.plannedHours,
+    went_in: input.wentIn,
   };
   return Object.fromEntries(Object.entries(columns).filter(([, value]) => value !== undefined));
 }
@@ -67,48 +71,8 @@ function assertCulture(kitchen: Kitchen, culture: string | null | undefined): vo
 }
 
 export const baseHandlers: Handlers<
-  | 'cultures:list'
-  | 'cultures:save'
-  | 'cultures:remove'
-  | 'bases:list'
-  | 'bases:open'
-  | 'bases:start'
-  | 'bases:change'
-  | 'bases:strain'
-  | 'bases:remove'
+  'bases:list' | 'bases:open' | 'bases:start' | 'bases:change' | 'bases:strain' | 'bases:remove'
 > = {
-  'cultures:list': (kitchen) => ({ cultures: listCultures(kitchen.read) }),
-  'cultures:save'(kitchen, input) {
-    const values = {
-      name: input.name,
-      kind: input.kind,
-      weight_g: input.weight_g ?? null,
-      refreshed_at: input.refreshedAt === undefined ? null : storedMoment(input.refreshedAt),
-      rests: input.rests ?? null,
-      note: input.note ?? null,
-    };
-    const { id } = input;
-    if (id !== undefined) found(kitchen.read.row('cultures', id), 'culture', 'id');
-    return kitchen.write(
-      { request: 'cultures:save', summary: `${id === undefined ? 'Add' : 'Change'} culture ${input.name}` },
-      (writer) => ({
-        culture:
-          id === undefined
-            ? writer.insert('cultures', values).id
-            : writer.update('cultures', id, values, input.revision).id,
-      }),
-    );
-  },
-  'cultures:remove'(kitchen, { culture }) {
-    const row = found(kitchen.read.row('cultures', culture), 'culture', 'culture');
-    if (kitchen.read.one('SELECT id FROM bases WHERE culture_id = ? LIMIT 1', culture) !== undefined) {
-      throw new Failure('refused', `${row.name} has made bases that name it; it stays.`, ['culture']);
-    }
-    return kitchen.write({ request: 'cultures:remove', summary: `Remove culture ${row.name}` }, (writer) => {
-      writer.remove('cultures', culture);
-      return { culture };
-    });
-  },
   'bases:list': (kitchen) => ({ bases: listBases(kitchen.read) }),
   'bases:open'(kitchen, { base }) {
     return {

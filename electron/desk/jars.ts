@@ -117,6 +117,7 @@ export const jarHandlers: Handlers<
   | 'jars:discard'
   | 'readings:log'
   | 'sightings:log'
+  | 'jars:look'
   | 'sips:log'
   | 'entries:remove'
   | 'sips:byTrial'
@@ -177,6 +178,20 @@ export const jarHandlers: Handlers<
       if (discards) writer.update('jars', jar.id, { discarded_at: at, discard_reason: 'mould' });
       return { sighting: row.id, discarded: discards };
     });
+  },
+  'jars:look'(kitchen, { jars, at: given, what }) {
+    const at = when(kitchen, given);
+    const places = [...new Set(jars)].map((jar) => placeOf(kitchen, { jar }, at));
+    for (const { jar } of places) {
+      if (jar?.state === 'discarded') throw new Failure('refused', `Jar ${jar.label} was discarded.`, ['jars']);
+    }
+    const labels = places.map(({ jar }) => jar?.label).join(', ');
+    const summary = `${what === 'stirred' ? 'Stir' : 'Look at'} jar${places.length === 1 ? '' : 's'} ${labels}`;
+    return kitchen.write({ request: 'jars:look', summary }, (writer) => ({
+      sightings: places.map(
+        ({ columns }) => writer.insert('sightings', { ...columns, seen_at: at, what, note: null }).id,
+      ),
+    }));
   },
   'sips:log'(kitchen, input) {
     const at = when(kitchen, input.at);

@@ -3,7 +3,6 @@ import type { Reader } from './reader.ts';
 import type { Row } from './tables.ts';
 
 type Base = ValueOf<'bases:list'>['bases'][number];
-type Culture = ValueOf<'cultures:list'>['cultures'][number];
 
 type BaseRow = Row<'bases'> & { culture_name: string | null; culture_kind: string | null; allotted_mL: number };
 
@@ -32,6 +31,8 @@ function baseOf(row: BaseRow): Base {
     sugarNow_g_per_L: row.sugar_now_g_per_L,
     alcohol_pctVol: row.alcohol_pctVol,
     note: row.note,
+    plannedHours: row.planned_hours,
+    wentIn: row.went_in,
   };
 }
 
@@ -42,18 +43,4 @@ export function listBases(read: Reader): Base[] {
 export function findBase(read: Reader, id: string): Base | undefined {
   const row = read.one<BaseRow>(`${withAllotment} WHERE b.id = ?`, id);
   return row === undefined ? undefined : baseOf(row);
-}
-
-export function listCultures(read: Reader): Culture[] {
-  return read.all<Row<'cultures'>>('SELECT * FROM cultures ORDER BY name').map((row) => ({
-    id: row.id,
-    revision: row.revision,
-    isSample: row.is_sample === 1,
-    name: row.name,
-    kind: row.kind,
-    weight_g: row.weight_g,
-    refreshedAt: row.refreshed_at,
-    rests: row.rests,
-    note: row.note,
-  }));
 }

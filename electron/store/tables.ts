@@ -1,3 +1,4 @@
+import { cellarTables, laterCellarTables } from './cellar-tables.ts';
 import { pantryTables } from './pantry-tables.ts';
 
 // What the store's functions know of each table. A test holds this list against the real schema.
@@ -12,32 +13,7 @@ export const tables = {
   kitchens: { owners: [], columns: { name: 'text', measures: 'text', currency: 'text?' } },
   tasters: { owners: [], columns: { name: 'text', avoids: 'text', avoids_alcohol: 'flag', note: 'text?' } },
   ...pantryTables,
-  cultures: {
-    owners: [],
-    columns: {
-      name: 'text',
-      kind: 'text',
-      weight_g: 'number?',
-      refreshed_at: 'text?',
-      rests: 'text?',
-      note: 'text?',
-    },
-  },
-  bases: {
-    owners: [],
-    columns: {
-      culture_id: 'text?',
-      name: 'text',
-      made_at: 'text',
-      strained_at: 'text?',
-      volume_mL: 'number',
-      temperature_C: 'number?',
-      sugar_start_g_per_L: 'number?',
-      sugar_now_g_per_L: 'number?',
-      alcohol_pctVol: 'number?',
-      note: 'text?',
-    },
-  },
+  ...cellarTables,
   trials: {
     owners: [],
     columns: {
@@ -240,6 +216,7 @@ export const tables = {
     columns: { version_id: 'text', made_at: 'text', volume_mL: 'number', lot: 'text?', note: 'text?' },
   },
   erasures: { owners: [], columns: { what: 'text', entries: 'text' } },
+  ...laterCellarTables,
 } as const satisfies Record<string, TableShape>;
 
 export type TableName = keyof typeof tables;

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { baseRequests } from './bases.ts';
+import { bottleRequests } from './bottles.ts';
 import { carryingRequests } from './carrying.ts';
 import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
@@ -17,6 +18,7 @@ import { readingsTableRequests } from './readings-table.ts';
 import { recipeRequests } from './recipes.ts';
 import { storeRequests } from './store.ts';
 import { tastingRequests } from './tastings.ts';
+import { todayRequests } from './today.ts';
 import { trialRequests } from './trials.ts';
 
 /** Every request there is. Screens, hosts, scripts and tests all go by this one list. */
@@ -40,6 +42,8 @@ export const allRequests = {
   ...carryingRequests,
   ...findRequests,
   ...readingsTableRequests,
+  ...todayRequests,
+  ...bottleRequests,
 } as const;
 
 export type RequestName = keyof typeof allRequests;

@@ -26,7 +26,27 @@ const culture = z.strictObject({
   refreshedAt: z.string().nullable(),
   rests: z.string().nullable(),
   note: z.string().nullable(),
+  /** Days between refreshings; null: the usual (two weeks, common practice). */
+  refreshDays: z.number().nullable(),
+  /** The culture it was split from. */
+  parent: z.strictObject({ id, name: z.string() }).nullable(),
+  /** It is being woken: fed day by day until it is lively again. */
+  isReviving: z.boolean(),
 });
+
+/** What can be done to a culture. A revival is several feeds after a long rest, and its end. */
+export const cultureActs = ['weighed', 'refreshed', 'split', 'revival-feed', 'revived'] as const;
+
+const cultureEntry = z.strictObject({
+  id,
+  at: z.string(),
+  what: z.enum(cultureActs),
+  weight_g: z.number().nullable(),
+  note: z.string().nullable(),
+});
+
+const refreshDays = z.number().min(0.25).max(366);
+const plannedHours = z.number().min(1).max(8784);
 
 const base = z.strictObject({
   id,
@@ -45,6 +65,10 @@ const base = z.strictObject({
   sugarNow_g_per_L: z.number().nullable(),
   alcohol_pctVol: z.number().nullable(),
   note: z.string().nullable(),
+  /** Hours that its first ferment is planned for; null: the usual (two days, common practice). */
+  plannedHours: z.number().nullable(),
+  /** What went into it: sugar, minerals, peels. */
+  wentIn: z.string().nullable(),
 });
 
 const baseMembers = {
@@ -57,6 +81,8 @@ const baseMembers = {
   sugarNow_g_per_L: sugar_g_per_L.optional(),
   alcohol_pctVol: alcohol_pctVol.optional(),
   note: note.optional(),
+  plannedHours: plannedHours.optional(),
+  wentIn: note.optional(),
 };
 
 export const baseRequests = {
@@ -69,6 +95,39 @@ export const baseRequests = {
       kind: name,
       weight_g: mass_g.optional(),
       refreshedAt: moment.optional(),
+      rests: name.optional(),
+      note: note.optional(),
+      /** Left out, it stays; null is the usual again. */
+      refreshDays: refreshDays.nullable().optional(),
+    }),
+    z.strictObject({ culture: id }),
+  ),
+  'cultures:open': reads(
+    z.strictObject({ culture: id }),
+    culture.extend({
+      log: z.array(cultureEntry),
+      children: z.array(z.strictObject({ id, name: z.string() })),
+      bases: z.array(z.strictObject({ id, name: z.string() })),
+    }),
+  ),
+  /** Weighs, refreshes or revives a culture; the first two and the feeds of a revival may bring a weight. */
+  'cultures:log': writes(
+    z.strictObject({
+      culture: id,
+      what: z.enum(cultureActs).exclude(['split']),
+      at: moment.optional(),
+      weight_g: mass_g.optional(),
+      note: note.optional(),
+    }),
+    z.strictObject({ entry: id }),
+  ),
+  /** One becomes two: the new one takes its weight away from the old one and keeps its lineage. */
+  'cultures:split': writes(
+    z.strictObject({
+      culture: id,
+      name,
+      weight_g: mass_g,
+      at: moment.optional(),
       rests: name.optional(),
       note: note.optional(),
     }),
@@ -95,6 +154,8 @@ export const baseRequests = {
       sugarNow_g_per_L: sugar_g_per_L.nullable().optional(),
       alcohol_pctVol: alcohol_pctVol.nullable().optional(),
       note: note.nullable().optional(),
+      plannedHours: plannedHours.nullable().optional(),
+      wentIn: note.nullable().optional(),
     }),
     z.strictObject({ base: id }),
   ),

@@ -5,7 +5,7 @@ import { reads, writes } from './request.ts';
 
 export const jarStates = ['planned', 'fermenting', 'pulled', 'strained', 'discarded'] as const;
 
-/** What can be seen in a jar. `mould` discards it. */
+/** What can be seen in a jar. `mould` discards it; `looked` is a look that saw nothing new, `stirred` a stir. */
 export const sightingKinds = [
   'first-bubbles',
   'steady-bubbles',
@@ -20,6 +20,8 @@ export const sightingKinds = [
   'smell',
   'film',
   'mould',
+  'looked',
+  'stirred',
   'other',
 ] as const;
 
@@ -142,6 +144,15 @@ export const jarRequests = {
       .strictObject({ ...owner, at: moment.optional(), what: z.enum(sightingKinds), note: note.optional() })
       .refine(oneOwner, oneOwnerWords),
     z.strictObject({ sighting: id, discarded: z.boolean() }),
+  ),
+  /** The daily look or stir of several jars in one step: nothing new was seen. */
+  'jars:look': writes(
+    z.strictObject({
+      jars: z.array(id).min(1).max(96),
+      at: moment.optional(),
+      what: z.enum(['looked', 'stirred']).default('looked'),
+    }),
+    z.strictObject({ sightings: z.array(id) }),
   ),
   /** The maker's own taste of one jar; never mixed with a panel's scores. */
   'sips:log': writes(

@@ -139,6 +139,8 @@ export const trialRequests = {
   ),
   'trials:list': reads(z.strictObject({}), z.strictObject({ trials: z.array(trialSummary) })),
   'trials:open': reads(trialRef, trialWhole),
+  /** What is still to come of a trial as a calendar file (RFC 5545), for a telephone. */
+  'trials:calendar': reads(trialRef, z.strictObject({ name: z.string(), text: z.string(), events: z.int() })),
   'trials:annotate': writes(
     trialRef.extend({
       question: planMembers.question.optional(),

@@ -38,6 +38,8 @@ function insertBases(writer: Writer, now: Date): { spring: string; summer: strin
     refreshed_at: hoursBefore(now, 24 * 9),
     rests: 'cloth-covered crock on the shelf',
     note: null,
+    refresh_days: null,
+    parent_id: null,
   });
   const base = (name: string, hoursAgo: number, volume_mL: number) =>
     writer.insert('bases', {
@@ -51,6 +53,8 @@ function insertBases(writer: Writer, now: Date): { spring: string; summer: strin
       sugar_now_g_per_L: 38,
       alcohol_pctVol: 0.3,
       note: 'Invented, like everything in the sample kitchen.',
+      planned_hours: 24 * 7,
+      went_in: null,
     }).id;
   return { spring: base('Green tea kombucha 14', 24 * 32, 6000), summer: base('Green tea kombucha 15', 24 * 13, 5000) };
 }

@@ -43,6 +43,14 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
     weight_g: 'Drained weight (g)',
     refreshed_at: 'When it was last refreshed (UTC)',
     rests: 'Where it rests',
+    refresh_days: 'Days between refreshings while it rests cold; empty: the usual',
+    parent_id: 'Culture it was split from; empty: none that is known',
+  },
+  culture_log: {
+    culture_id: 'Culture it was done to',
+    done_at: 'When (UTC)',
+    what: 'What was done: weighed, refreshed, split, revival-feed or revived',
+    weight_g: 'Drained weight afterwards (g); empty: not weighed',
   },
   bases: {
     culture_id: 'Culture it was made with',
@@ -53,6 +61,8 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
     sugar_start_g_per_L: 'Sugar at the start (g/L)',
     sugar_now_g_per_L: 'Sugar when last known (g/L)',
     alcohol_pctVol: 'Alcohol when last known (% vol)',
+    planned_hours: 'How long its first ferment is planned for (h); empty: the usual',
+    went_in: 'What went into it, in the owner’s own words',
   },
   trials: {
     question: 'The question the trial asks',
@@ -207,6 +217,32 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
   erasures: {
     what: 'What was erased for good: a taster, or what lay in the bin',
     entries: 'Entries of the change log (JSON list)',
+  },
+  snoozes: {
+    jar_id: 'Jar that is put off',
+    base_id: 'Base that is put off',
+    culture_id: 'Culture that is put off',
+    tasting_id: 'Tasting that is put off',
+    need: 'What is put off: start, look, stir, pull, taste, strain or feed',
+    until_at: 'Until when (UTC)',
+    reason: 'Why',
+  },
+  bottlings: {
+    jar_id: 'Jar that was bottled',
+    batch_id: 'Batch that was bottled',
+    bottled_at: 'When it was bottled (UTC)',
+    count: 'Bottles filled',
+    size_mL: 'Size of a bottle (mL)',
+    closure: 'Kind of bottle and closure',
+    rated_gauge_bar: 'Pressure the bottle is made for (bar above the air’s); empty: not rated',
+    lot: 'Lot code',
+    sugar_g_per_L: 'Sugar left at closing (g/L); empty: not known',
+    chilled_at: 'When the bottles were chilled (UTC)',
+  },
+  bottle_openings: {
+    bottling_id: 'Bottling it came from',
+    opened_at: 'When it was opened (UTC)',
+    pour: 'How it poured: flat, gentle, lively or gushed',
   },
 };
 

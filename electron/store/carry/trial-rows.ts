@@ -7,9 +7,13 @@ type Rows = Record<string, Value>[];
 
 /** Everything that belongs to a trial, and what it needs from the rest of the kitchen. `?` is the trial. */
 const belongs: readonly (readonly [TableName, string])[] = [
+  // A culture and those it was split from: without them its lineage would lead nowhere.
   [
     'cultures',
-    'SELECT c.* FROM cultures AS c JOIN bases AS b ON b.culture_id = c.id JOIN trials AS t ON t.base_id = b.id WHERE t.id = ?',
+    `WITH RECURSIVE up (id) AS (
+       SELECT b.culture_id FROM bases AS b JOIN trials AS t ON t.base_id = b.id WHERE t.id = ?
+       UNION SELECT c.parent_id FROM cultures AS c JOIN up ON up.id = c.id
+     ) SELECT c.* FROM cultures AS c JOIN up ON up.id = c.id`,
   ],
   ['bases', 'SELECT b.* FROM bases AS b JOIN trials AS t ON t.base_id = b.id WHERE t.id = ?'],
   ['trials', 'SELECT * FROM trials WHERE id = ?'],
@@ -18,6 +22,12 @@ const belongs: readonly (readonly [TableName, string])[] = [
   ['readings', 'SELECT r.* FROM readings AS r JOIN jars AS j ON j.id = r.jar_id WHERE j.trial_id = ?'],
   ['sightings', 'SELECT r.* FROM sightings AS r JOIN jars AS j ON j.id = r.jar_id WHERE j.trial_id = ?'],
   ['sips', 'SELECT r.* FROM sips AS r JOIN jars AS j ON j.id = r.jar_id WHERE j.trial_id = ?'],
+  ['bottlings', 'SELECT r.* FROM bottlings AS r JOIN jars AS j ON j.id = r.jar_id WHERE j.trial_id = ?'],
+  [
+    'bottle_openings',
+    'SELECT o.* FROM bottle_openings AS o JOIN bottlings AS r ON r.id = o.bottling_id JOIN jars AS j ON j.id = r.jar_id WHERE j.trial_id = ?',
+  ],
+  // What is put off (snoozes) is the household's own day and stays at home.
   ['tastings', 'SELECT * FROM tastings AS g WHERE g.trial_id = ? AND @whole'],
   [
     'attributes',

@@ -1,7 +1,13 @@
 import { kitchenMigration } from './0010-kitchen.ts';
 import { pantryFiguresMigration } from './0020-pantry-figures.ts';
 import { nothingLostMigration } from './0040-nothing-lost.ts';
+import { bottlesAndDaysMigration } from './0050-bottles-and-days.ts';
 import type { Migration } from './migration.ts';
 
 /** Every migration, oldest first. A released one is never edited: add the next. */
-export const allMigrations: readonly Migration[] = [kitchenMigration, pantryFiguresMigration, nothingLostMigration];
+export const allMigrations: readonly Migration[] = [
+  kitchenMigration,
+  pantryFiguresMigration,
+  nothingLostMigration,
+  bottlesAndDaysMigration,
+];

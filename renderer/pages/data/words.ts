@@ -76,6 +76,7 @@ export const countWords: Readonly<Record<string, readonly [one: string, many: st
   tasters: ['taster', 'tasters'],
   house_recipes: ['house recipe', 'house recipes'],
   batches: ['batch', 'batches'],
+  bottlings: ['bottling', 'bottlings'],
   bases: ['base', 'bases'],
   cultures: ['culture', 'cultures'],
   ingredients: ['ingredient of your own', 'ingredients of your own'],

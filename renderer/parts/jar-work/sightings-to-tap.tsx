@@ -8,7 +8,8 @@ import type { Jar } from './next-act.ts';
 import { type Watched, watchedJar } from './watched.ts';
 import { sightingWords, words } from './words.ts';
 
-const toTap = sightingKinds.filter((kind) => kind !== 'mould' && kind !== 'other');
+const apart: readonly (typeof sightingKinds)[number][] = ['mould', 'other', 'looked', 'stirred'];
+const toTap = sightingKinds.filter((kind) => !apart.includes(kind));
 
 /** What is seen in a jar, a tap each; mould stands apart, because it discards the jar. */
 export function SightingsToTap({ jar }: { readonly jar: Jar }) {

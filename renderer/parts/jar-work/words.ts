@@ -90,5 +90,7 @@ export const sightingWords: Readonly<Record<(typeof sightingKinds)[number], stri
   film: 'a film on top',
   smell: 'a new smell',
   mould: 'mould',
+  looked: 'looked: nothing new',
+  stirred: 'stirred',
   other: 'other',
 };

@@ -152,6 +152,8 @@ describe('judgePlan(draft)', () => {
       temperature_C: null,
       sugarStart_g_per_L: null,
       sugarNow_g_per_L: null,
+      plannedHours: null,
+      wentIn: null,
       alcohol_pctVol: null,
       note: null,
     };
