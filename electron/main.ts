@@ -1,10 +1,11 @@
 import { join } from 'node:path';
-import { app, ipcMain, protocol, session } from 'electron';
+import { app, ipcMain, Notification, protocol, session } from 'electron';
 import { openDeskLine } from '#hosts/desk-line.ts';
 import { carryDesk } from '#hosts/ipc/carry-desk.ts';
 import { answerAsk } from '#shell/answer-ask.ts';
 import { builtFiles } from '#shell/built-files.ts';
 import { shareDataFolder } from '#shell/data-folders.ts';
+import { dueNotifications } from '#shell/due-notifications.ts';
 import { failToStart, sayAndEnd } from '#shell/fail-to-start.ts';
 import { guardContents } from '#shell/guard-contents.ts';
 import { kitchenFile } from '#shell/kitchen-file.ts';
@@ -37,7 +38,8 @@ const kitchens = kitchensOf({
   openLine: (store) => openDeskLine({ worker: files.worker, store, log: logFile, onTended: tended }),
   openWindow: (others) => openKitchenWindow({ preload: files.preload, memory, isDevelopment, others }),
   load: loadPage,
-  opened({ store }) {
+  opened({ store, window, line }) {
+    dueNotifications(Notification, window, line);
     recent.add(store);
     app.addRecentDocument(store);
     showMenu();
