@@ -1,7 +1,9 @@
+import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useAnswers } from '#renderer/app/use-answers.ts';
-import { dayWords } from '#renderer/format/moments.ts';
+import { dayAndTime } from '#renderer/format/moments.ts';
+import { useNow } from '#renderer/format/use-now.ts';
 import { counted } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
@@ -14,11 +16,14 @@ import { trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { dueJars } from './due-jars.ts';
-import { DueList } from './due-list.tsx';
+import { needTitle, ownZone } from './need.ts';
+import { NeedList } from './need-list.tsx';
 import { words } from './words.ts';
+import './today.css';
 
 type Trial = ValueOf<'trials:open'>;
+type Today = ValueOf<'today:read'>;
+type Trials = ValueOf<'trials:list'>['trials'];
 
 function StandingTrial({ trial }: { readonly trial: Trial }) {
   const surroundings = useShelfSurroundings();
@@ -37,69 +42,82 @@ function StandingTrial({ trial }: { readonly trial: Trial }) {
   );
 }
 
-function OpenTastings() {
-  const tastings = useAnswer('tastings:list', {});
-  const open = tastings.data?.tastings.filter(({ closedAt }) => closedAt === null) ?? [];
-  if (open.length === 0) return null;
+/** The jars that stand, trial by trial. */
+function StandingShelf({ trials }: { readonly trials: Trials }) {
+  const { values, failure } = useAnswers(
+    'trials:open',
+    trials.filter(({ state }) => state === 'fermenting').map(({ id }) => ({ trial: id })),
+  );
+  const isStanding = values.some(({ jarsWhole }) => jarsWhole.some(({ state }) => state === 'fermenting'));
+  if (failure !== null) return <p role="alert">{failure.message}</p>;
+  if (!isStanding) return null;
   return (
     <section className="section">
-      <h2>{words.tastings}</h2>
-      <RowList label={words.tastings}>
-        {open.map((tasting) => (
-          <Row
-            key={tasting.id}
-            title={tasting.name}
-            {...(tasting.trial === null ? {} : { to: `/trials/${tasting.trial}` })}
-            marks={<SampleMark when={tasting.isSample} />}
-            facts={`${counted(tasting.samples, 'sample')}, ${counted(tasting.tasters, 'taster')}, ${dayWords(tasting.heldAt)}`}
-            end={`${tasting.scores} of ${tasting.expected} scores`}
-          />
-        ))}
+      <h2>{words.shelf}</h2>
+      {values.map((trial) => (
+        <StandingTrial key={trial.id} trial={trial} />
+      ))}
+    </section>
+  );
+}
+
+function WaitingBottles({ count }: { readonly count: number }) {
+  if (count === 0) return null;
+  return (
+    <section className="section">
+      <h2>{words.toBottles}</h2>
+      <RowList label={words.toBottles}>
+        <Row
+          title={words.bottles(count)}
+          to="/bottles"
+          actions={<ButtonLink to="/bottles">{words.openOne}</ButtonLink>}
+        />
       </RowList>
     </section>
   );
 }
 
-function TodayShelf({ trials }: { readonly trials: ValueOf<'trials:list'>['trials'] }) {
-  const { now } = useShelfSurroundings();
-  const awake = trials.filter(({ state }) => state === 'planned' || state === 'fermenting');
-  const { values, failure } = useAnswers(
-    'trials:open',
-    awake.map(({ id }) => ({ trial: id })),
+function NothingDue({ today }: { readonly today: Today }) {
+  const next = today.needs.find(({ when }) => when === 'later');
+  return (
+    <p className="soft">
+      {words.nothingDue} {next === undefined ? null : words.next(needTitle(next), dayAndTime(next.dueAt))}
+    </p>
   );
-  const due = dueJars(values, now);
-  const at = (when: string) => due.filter((one) => one.when === when);
-  const isStanding = values.some(({ jarsWhole }) => jarsWhole.some(({ state }) => state === 'fermenting'));
+}
+
+function Idle() {
+  return (
+    <EmptyState
+      title={words.idle.title}
+      actions={
+        <>
+          <ButtonLink to="/trials/new" weight="main">
+            {words.planTrial}
+          </ButtonLink>
+          <ButtonLink to="/trials">{words.lookAtTrials}</ButtonLink>
+        </>
+      }
+    >
+      <p>{words.idle.line}</p>
+    </EmptyState>
+  );
+}
+
+function WholeToday({ today, trials, now }: { readonly today: Today; readonly trials: Trials; readonly now: number }) {
+  const at = (when: Today['needs'][number]['when']) => today.needs.filter((need) => need.when === when);
+  const isQuiet = at('overdue').length + at('today').length === 0;
+  const isIdle = trials.every(({ state }) => state !== 'planned' && state !== 'fermenting');
   return (
     <>
-      {failure === null ? null : <p role="alert">{failure.message}</p>}
-      <DueList title={words.overdue} due={at('overdue')} now={now} />
-      <DueList title={words.today} due={at('today')} now={now} />
-      {isStanding ? (
-        <section className="section">
-          <h2>{words.shelf}</h2>
-          {values.map((trial) => (
-            <StandingTrial key={trial.id} trial={trial} />
-          ))}
-        </section>
-      ) : null}
-      <OpenTastings />
-      <DueList title={words.later} due={at('later')} now={now} />
-      {awake.length === 0 ? (
-        <EmptyState
-          title={words.idle.title}
-          actions={
-            <>
-              <ButtonLink to="/trials/new" weight="main">
-                {words.planTrial}
-              </ButtonLink>
-              <ButtonLink to="/trials">{words.lookAtTrials}</ButtonLink>
-            </>
-          }
-        >
-          <p>{words.idle.line}</p>
-        </EmptyState>
-      ) : null}
+      {isQuiet && today.needs.length > 0 ? <NothingDue today={today} /> : null}
+      <NeedList title={words.overdue} needs={at('overdue')} now={now} />
+      <NeedList title={words.today} needs={at('today')} now={now} />
+      <StandingShelf trials={trials} />
+      <WaitingBottles count={today.bottlesWaiting} />
+      <NeedList title={words.snoozed} needs={at('snoozed')} now={now} />
+      <NeedList title={words.later} needs={at('later')} now={now} />
+      {isIdle ? <Idle /> : null}
     </>
   );
 }
@@ -108,25 +126,38 @@ function todayLead(now: number): string {
   return new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long' }).format(now);
 }
 
-/** What the jars want today, and the jars themselves. */
+/** What the kitchen needs now, each thing done in one touch, and the jars themselves. */
 export function TodayPage() {
   const trials = useAnswer('trials:list', {});
-  const { now } = useShelfSurroundings();
+  const today = useAnswer('today:read', { zone: ownZone() });
+  const now = useNow();
+  const read = useRef(now);
+  const { refetch } = today;
+  // What is due changes with the clock, not only with the rows.
+  useEffect(() => {
+    if (read.current === now) return;
+    read.current = now;
+    void refetch();
+  }, [now, refetch]);
   return (
     <>
       <PageHead title={words.title} lead={todayLead(now)} />
       <Answer of={trials}>
-        {(value) =>
-          value.trials.length === 0 ? (
-            <EmptyState title={words.empty.title} actions={<FirstSteps />}>
-              {words.empty.lines.map((line) => (
-                <p key={line}>{line}</p>
-              ))}
-            </EmptyState>
-          ) : (
-            <TodayShelf trials={value.trials} />
-          )
-        }
+        {(value) => (
+          <Answer of={today}>
+            {(needed) =>
+              value.trials.length === 0 && needed.needs.length === 0 && needed.bottlesWaiting === 0 ? (
+                <EmptyState title={words.empty.title} actions={<FirstSteps />}>
+                  {words.empty.lines.map((line) => (
+                    <p key={line}>{line}</p>
+                  ))}
+                </EmptyState>
+              ) : (
+                <WholeToday today={needed} trials={value.trials} now={now} />
+              )
+            }
+          </Answer>
+        )}
       </Answer>
     </>
   );

@@ -7,7 +7,10 @@ import { stockWords, type Taken } from './stock-words.ts';
 import { actWords, type JarAct } from './words.ts';
 
 /** Starts, pulls or strains jars together, and says so with the way back. */
-export function useJarAct(): { readonly act: (kind: JarAct, jars: readonly Jar[]) => void; readonly isBusy: boolean } {
+export function useJarAct(): {
+  readonly act: (kind: JarAct, jars: readonly Pick<Jar, 'id' | 'label'>[]) => void;
+  readonly isBusy: boolean;
+} {
   const sayWithUndo = useSayWithUndo();
   const measures = useMeasures();
   const start = useRequest('jars:start');

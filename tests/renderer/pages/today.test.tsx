@@ -2,39 +2,35 @@
 import { cleanup, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { afterEach, describe, expect, it } from 'vitest';
-import { dueJars } from '#renderer/pages/today/due-jars.ts';
+import type { Need } from '#renderer/pages/today/need.ts';
 import { TodayPage } from '#renderer/pages/today/today-page.tsx';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { pageOver } from '../page-over.tsx';
 import { jarOf, kitchen, trial, trialSummary } from '../small-kitchen.ts';
 import { standInBridge } from '../stand-in-bridge.ts';
 
 afterEach(cleanup);
 
-const around = { 'kitchen:open': kitchen, 'pantry:list': { ingredients: [] }, 'tastings:list': { tastings: [] } };
+const around = { 'kitchen:open': kitchen, 'pantry:list': { ingredients: [] } };
 
-describe('dueJars(trials, now)', () => {
-  const now = Date.parse('2026-05-04T09:00:00Z');
+const pull: Need = {
+  key: 'pull',
+  kind: 'pull',
+  when: 'overdue',
+  dueAt: '2026-05-03T08:00:00.000Z',
+  trial: { id: trial.id, question: trial.question },
+  jars: [{ id: jarOf('A', 1).id, name: 'A', isSample: false }],
+  base: null,
+  culture: null,
+  tasting: null,
+  isSample: false,
+  basis: null,
+  snooze: null,
+};
 
-  it('puts the jar that is late first and tells late from later', () => {
-    const due = dueJars([trial], now);
-    expect(due.map(({ when, jars }) => [when, jars.map(({ label }) => label)])).toEqual([
-      ['overdue', ['A']],
-      ['later', ['B']],
-    ]);
-  });
-
-  it('groups jars that are due on the same day', () => {
-    const both = { ...trial, jarsWhole: [jarOf('A', 2), jarOf('B', 2, { plannedPull: '2026-05-05T08:00:00Z' })] };
-    const [only, ...others] = dueJars([both], now);
-    expect(others).toEqual([]);
-    expect(only?.at).toBe('2026-05-05T08:00:00Z');
-  });
-
-  it('wants planned jars started, and nothing of those that are done with', () => {
-    const jars = [jarOf('A', 1, { state: 'planned', startedAt: null }), jarOf('B', 2, { state: 'pulled' })];
-    expect(dueJars([{ ...trial, jarsWhole: jars }], now).map(({ what }) => what)).toEqual(['start']);
-  });
-});
+function today(needs: readonly Need[]): ValueOf<'today:read'> {
+  return { now: '2026-05-04T09:00:00.000Z', zone: 'UTC', needs: [...needs], bottlesWaiting: 0 };
+}
 
 describe('Today', () => {
   it('teaches when the kitchen is empty and fills it with the sample', async () => {
@@ -42,6 +38,7 @@ describe('Today', () => {
       ...around,
       'kitchen:open': { ...kitchen, counts: { trials: 0, jars: 0 } },
       'trials:list': { trials: [] },
+      'today:read': today([]),
       'kitchen:sample': { rows: 564 },
     });
     pageOver(bridge, <TodayPage />);
@@ -57,6 +54,7 @@ describe('Today', () => {
     const bridge = standInBridge({
       ...around,
       'trials:list': { trials: [trialSummary] },
+      'today:read': today([pull]),
       'trials:open': trial,
       'jars:pull': { jars: [jarOf('A', 1, { state: 'pulled' })] },
     });
