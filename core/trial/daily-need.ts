@@ -23,7 +23,7 @@ export function dailyNeed(
 ): { dueAt: string; isMissed: boolean } {
   const start = localTime(startedAt, zone);
   const last = lastDone === null ? start.day : localTime(lastDone, zone).day;
-  const dueDay = dayAfter(last > start.day ? last : start.day, 1);
+  const dueDay = dayAfter(last.localeCompare(start.day) > 0 ? last : start.day, 1);
   return {
     dueAt: momentOf(dueDay, start.hour, start.minute, zone),
     isMissed: dueDay < localTime(now, zone).day,

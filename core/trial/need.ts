@@ -19,3 +19,13 @@ export const needBasis = {
   feed: 'About every two weeks while it rests cold: common practice, no source.',
   revive: 'Fed daily until it is lively again: common practice, no source.',
 } as const;
+
+/**
+ * Whether a place where a culture rests is a cold one, as people call it.
+ *
+ * @param rests the owner's own words, `null` when nobody said
+ * @example restsCold('fridge door') // true
+ */
+export function restsCold(rests: string | null): boolean {
+  return rests !== null && /fridge|refriger|cold|cool|cellar|larder/i.test(rests);
+}

@@ -4,6 +4,7 @@ import { laterBy } from '#core/trial/moment.ts';
 import {
   type NeedKind,
   needBasis,
+  restsCold,
   revivalFeed_days,
   usualFirstFerment_hours,
   usualRefresh_days,
@@ -88,11 +89,6 @@ export function needOfBase({ made_at, planned_hours }: NeedingBase, clock: Clock
   const dueAt = new Date(laterBy(made_at, planned_hours ?? usualFirstFerment_hours)).toISOString();
   const basis = planned_hours === null ? needBasis.strain : null;
   return { kind: 'strain', when: toTheMinute(dueAt, clock), dueAt, basis };
-}
-
-/** Whether a place where a culture rests is a cold one, as people call it. */
-export function restsCold(rests: string | null): boolean {
-  return rests !== null && /fridge|refriger|cold|cool|cellar|larder/i.test(rests);
 }
 
 /** A culture is fed by its own interval, daily while it is woken, and every two weeks where it rests cold; otherwise nobody said. */

@@ -2,6 +2,8 @@ import { Route, Switch } from 'wouter';
 import { BasePage } from '#renderer/pages/base/base-page.tsx';
 import { BasesPage } from '#renderer/pages/bases/bases-page.tsx';
 import { BottleLabelPage } from '#renderer/pages/bottle-label/bottle-label-page.tsx';
+import { BottlesPage } from '#renderer/pages/bottles/bottles-page.tsx';
+import { CulturePage } from '#renderer/pages/culture/culture-page.tsx';
 import { DataPage } from '#renderer/pages/data/data-page.tsx';
 import { FindingsPage } from '#renderer/pages/findings/findings-page.tsx';
 import { HouseRecipePage } from '#renderer/pages/house-recipe/house-recipe-page.tsx';
@@ -67,6 +69,8 @@ export function Routes() {
       <Route path="/house-recipes/:id">{({ id }) => <HouseRecipePage id={id} />}</Route>
       <Route path="/bases" component={BasesPage} />
       <Route path="/bases/:id">{({ id }) => <BasePage id={id} />}</Route>
+      <Route path="/cultures/:id">{({ id }) => <CulturePage id={id} />}</Route>
+      <Route path="/bottles" component={BottlesPage} />
       <Route path="/pantry" component={PantryPage} />
       <Route path="/tasters" component={TastersPage} />
       <Route path="/data" component={DataPage} />

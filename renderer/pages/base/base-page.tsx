@@ -5,6 +5,7 @@ import { hoursBetween } from '#core/trial/moment.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dateWords, spanWords } from '#renderer/format/moments.ts';
+import { shownSpan } from '#renderer/format/typed-cellar.ts';
 import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
 import { useNow } from '#renderer/format/use-now.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
@@ -22,6 +23,7 @@ import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { BaseReadings, BaseSightings } from './base-entries.tsx';
 import { words } from './words.ts';
+import './base.css';
 
 type Base = ValueOf<'bases:open'>;
 
@@ -31,10 +33,21 @@ function factsOf(base: Base, measures: Measures): Fact[] {
   return [
     { name: words.there, value: words.left(measures.volume(base.left_mL), measures.volume(base.volume_mL)) },
     { name: words.made, value: dateWords(base.madeAt) },
-    ...(base.culture === null ? [] : [{ name: words.culture, value: base.culture.name }]),
+    ...(base.culture === null
+      ? []
+      : [
+          {
+            name: words.culture,
+            value: <Link href={`/cultures/${base.culture.id}`}>{base.culture.name}</Link>,
+          },
+        ]),
     { name: words.sugarStart, value: orUnknown(base.sugarStart_g_per_L, measures.sugar) },
     { name: words.sugarNow, value: orUnknown(base.sugarNow_g_per_L, measures.sugar) },
     { name: words.temperature, value: orUnknown(base.temperature_C, measures.temperature) },
+    {
+      name: words.planned,
+      value: base.plannedHours === null ? words.plannedUsual : shownSpan(base.plannedHours),
+    },
     { name: words.alcohol, value: orUnknown(base.alcohol_pctVol, (value) => `${value} % vol`) },
   ];
 }
@@ -85,6 +98,7 @@ function WholeBase({ base }: { readonly base: Base }) {
                 {words.strained}
               </Button>
             ) : null}
+            {base.left_mL > 0 ? <ButtonLink to="/trials/new">{words.allot}</ButtonLink> : null}
             <Button disabled={cultures.data === undefined} onClick={() => setIsChanging(true)}>
               {words.change}
             </Button>
@@ -94,6 +108,12 @@ function WholeBase({ base }: { readonly base: Base }) {
       <section className="section">
         <BaseCautions base={base} />
         <Facts facts={factsOf(base, measures)} />
+        {base.wentIn === null ? null : (
+          <div>
+            <h2>{words.wentIn}</h2>
+            <p className="went-in">{base.wentIn}</p>
+          </div>
+        )}
         {base.note === null ? null : <p className="soft">{base.note}</p>}
       </section>
       <section className="section">

@@ -7,7 +7,8 @@ import { useMeasures } from '#renderer/format/use-measures.ts';
 import { useNow } from '#renderer/format/use-now.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { BaseForm } from '#renderer/parts/base-form/base-form.tsx';
-import { Button } from '#renderer/parts/button/button.tsx';
+import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
+import { CultureForm } from '#renderer/parts/culture-form/culture-form.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
@@ -15,7 +16,6 @@ import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { CultureForm } from './culture-form.tsx';
 import { words } from './words.ts';
 
 type Base = ValueOf<'bases:list'>['bases'][number];
@@ -60,10 +60,13 @@ function CultureRow({ culture }: { readonly culture: Culture }) {
   return (
     <Row
       title={culture.name}
+      to={`/cultures/${culture.id}`}
       marks={<SampleMark when={culture.isSample} />}
       facts={
         <>
-          <span>{culture.kind}</span> {culture.rests === null ? null : <span>rests {culture.rests}</span>}{' '}
+          <span>{culture.kind}</span> {culture.isReviving ? <span>{words.reviving}</span> : null}{' '}
+          {culture.parent === null ? null : <span>{words.splitFrom(culture.parent.name)}</span>}{' '}
+          {culture.rests === null ? null : <span>rests {culture.rests}</span>}{' '}
           {culture.refreshedAt === null ? null : <span>refreshed {dateWords(culture.refreshedAt)}</span>}
         </>
       }
@@ -88,7 +91,12 @@ export function BasesPage() {
       <PageHead
         title={words.title}
         lead={<Explained words={words.lead} />}
-        actions={bases.data?.bases.length === 0 ? null : startBase}
+        actions={
+          <>
+            {bases.data?.bases.length === 0 ? null : startBase}
+            <ButtonLink to="/bottles">{words.bottles}</ButtonLink>
+          </>
+        }
       />
       <section className="section">
         <h2>{words.bases}</h2>
@@ -134,7 +142,7 @@ export function BasesPage() {
       ) : null}
       {shown === 'culture' ? (
         <Sheet title={words.addCulture} onClose={close}>
-          <CultureForm onDone={close} />
+          <CultureForm culture={null} onDone={close} />
         </Sheet>
       ) : null}
     </>

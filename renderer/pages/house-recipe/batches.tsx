@@ -5,6 +5,7 @@ import { amountOf, typedVolume } from '#renderer/format/typed-amount.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
+import { BottleIt } from '#renderer/parts/bottling/bottles-of.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
@@ -110,6 +111,15 @@ export function Batches({ recipe, version, volume_mL }: BatchesProps) {
                 </>
               }
               end={volume(batch.volume_mL)}
+              actions={
+                <BottleIt
+                  source={{
+                    owner: { batch: batch.id },
+                    name: batch.lot ?? dateWords(batch.madeAt),
+                    lot: batch.lot,
+                  }}
+                />
+              }
             />
           ))}
         </RowList>

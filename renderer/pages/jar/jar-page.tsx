@@ -12,6 +12,7 @@ import {
   vesselWords,
 } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { BottlesOfJar } from '#renderer/parts/bottling/bottles-of.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
 import { useWantedSweetness } from '#renderer/parts/course/wanted-sweetness.tsx';
@@ -153,6 +154,7 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
         <h2>{words.sips}</h2>
         <Sips sips={whole.sips} />
       </section>
+      <BottlesOfJar jar={jar} />
     </>
   );
 }

@@ -8,6 +8,7 @@ import {
   typedVolume,
   typedWithin,
 } from '#renderer/format/typed-amount.ts';
+import { shownSpan, typedSpan } from '#renderer/format/typed-cellar.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { type Amount, useAmount } from '#renderer/parts/amount-field/use-amount.ts';
@@ -26,7 +27,14 @@ interface BaseFormProps {
 }
 
 const alcoholRange = { unit: '% vol', low: 0, high: 20, example: '0.3' };
-const fields = ['volume_mL', 'sugarStart_g_per_L', 'sugarNow_g_per_L', 'temperature_C', 'alcohol_pctVol'] as const;
+const fields = [
+  'volume_mL',
+  'sugarStart_g_per_L',
+  'sugarNow_g_per_L',
+  'temperature_C',
+  'alcohol_pctVol',
+  'plannedHours',
+] as const;
 type AmountName = (typeof fields)[number];
 
 function shownOf(value: number | null | undefined, shown: (value: number) => string): string {
@@ -40,6 +48,7 @@ export function BaseForm({ cultures, base, onDone }: BaseFormProps) {
   const [name, setName] = useState(base?.name ?? '');
   const [culture, setCulture] = useState(base === null ? (cultures[0]?.id ?? '') : (base.culture?.id ?? ''));
   const [note, setNote] = useState(base?.note ?? '');
+  const [wentIn, setWentIn] = useState(base?.wentIn ?? '');
   const [isTried, setIsTried] = useState(false);
   const sweetness = (text: string): TypedAmount => typedStrength(text, system);
   const amounts: Readonly<Record<AmountName, Amount>> = {
@@ -50,6 +59,7 @@ export function BaseForm({ cultures, base, onDone }: BaseFormProps) {
       typedTemperature(text, system),
     ),
     alcohol_pctVol: useAmount(shownOf(base?.alcohol_pctVol, String), (text) => typedWithin(text, alcoholRange)),
+    plannedHours: useAmount(shownOf(base?.plannedHours, shownSpan), (text) => typedSpan(text, 1, 8784)),
   };
   const hints: Readonly<Record<AmountName, string | undefined>> = {
     volume_mL: words.volumeHint[system],
@@ -57,6 +67,7 @@ export function BaseForm({ cultures, base, onDone }: BaseFormProps) {
     sugarNow_g_per_L: undefined,
     temperature_C: words.temperatureHint[system],
     alcohol_pctVol: undefined,
+    plannedHours: words.plannedHint,
   };
   const labels: Readonly<Record<AmountName, string>> = {
     volume_mL: words.volume,
@@ -64,6 +75,7 @@ export function BaseForm({ cultures, base, onDone }: BaseFormProps) {
     sugarNow_g_per_L: words.sugarNow,
     temperature_C: words.temperature,
     alcohol_pctVol: words.alcohol,
+    plannedHours: words.planned,
   };
   const start = useRequest('bases:start', { done: () => words.started, showsFailure: true });
   const change = useRequest('bases:change', { done: () => words.kept, showsFailure: true });
@@ -82,6 +94,7 @@ export function BaseForm({ cultures, base, onDone }: BaseFormProps) {
           ...givenOf(amounts),
           ...(culture === '' ? {} : { culture }),
           ...(note.trim() === '' ? {} : { note }),
+          ...(wentIn.trim() === '' ? {} : { wentIn }),
         },
         { onSuccess: onDone },
       );
@@ -97,12 +110,13 @@ export function BaseForm({ cultures, base, onDone }: BaseFormProps) {
         ...(name === base.name ? {} : { name }),
         ...textChange('culture', base.culture?.id ?? '', culture),
         ...textChange('note', base.note ?? '', note),
+        ...textChange('wentIn', base.wentIn ?? '', wentIn),
       },
       { onSuccess: onDone },
     );
   }
 
-  const elsewhere = faultElsewhere(error, ['name', 'note', ...fields]);
+  const elsewhere = faultElsewhere(error, ['name', 'note', 'wentIn', ...fields]);
   return (
     <form className="form" onSubmit={send} noValidate>
       <Field label={words.name} fault={faultAt(error, 'name')}>
@@ -133,6 +147,11 @@ export function BaseForm({ cultures, base, onDone }: BaseFormProps) {
           />
         ))}
       </div>
+      <Field label={words.wentIn} hint={words.wentInHint} fault={faultAt(error, 'wentIn')}>
+        {(wiring) => (
+          <textarea {...wiring} rows={3} value={wentIn} onChange={({ target }) => setWentIn(target.value)} />
+        )}
+      </Field>
       <Field label={words.note} fault={faultAt(error, 'note')}>
         {(wiring) => <textarea {...wiring} rows={2} value={note} onChange={({ target }) => setNote(target.value)} />}
       </Field>

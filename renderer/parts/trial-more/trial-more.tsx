@@ -36,6 +36,14 @@ const giveWords = {
   cant: 'The file could not be written.',
 } as const;
 
+const calendarWords = {
+  title: 'Its days in your telephone',
+  facts: 'A calendar file with what is still to start, pull and taste; each rings when it is due.',
+  save: 'Save calendar',
+  saved: (name: string, events: number) =>
+    `${name} with ${events === 1 ? '1 entry' : `${events} entries`} was handed to your downloads.`,
+} as const;
+
 interface TrialMoreProps {
   readonly trial: string;
   readonly factor: Factor;
@@ -53,6 +61,15 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
       say({ kind: 'fault', words: error instanceof Failure ? error.message : giveWords.cant });
     }
   }
+  async function giveCalendar() {
+    try {
+      const { name, text, events } = await ask('trials:calendar', { trial });
+      saveFile(new Blob([text], { type: 'text/calendar;charset=utf-8' }), name);
+      say({ kind: 'done', words: calendarWords.saved(name, events) });
+    } catch (error) {
+      say({ kind: 'fault', words: error instanceof Failure ? error.message : giveWords.cant });
+    }
+  }
   return (
     <section className="section" aria-labelledby="trial-more">
       <h2 id="trial-more">More for this trial</h2>
@@ -60,6 +77,15 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
         <Row title={wantedWords.title} to={`/trials/${trial}/wishes`} facts={<span>{wantedWords.facts}</span>} />
         <Row title={apartTitle(factor)} to={`/trials/${trial}/telling-apart`} facts={<span>{apartFacts}</span>} />
         <Row title={readingsWords.title} to={`/trials/${trial}/readings`} facts={<span>{readingsWords.facts}</span>} />
+        <Row
+          title={calendarWords.title}
+          facts={<span>{calendarWords.facts}</span>}
+          actions={
+            <Button weight="quiet" onClick={() => void giveCalendar()}>
+              {calendarWords.save}
+            </Button>
+          }
+        />
         <Row
           title={giveWords.title}
           facts={<span>{giveWords.facts}</span>}
