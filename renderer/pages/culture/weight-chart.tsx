@@ -68,7 +68,7 @@ export function WeightChart({
       <ResponsiveContainer width="100%" height="100%">
         <LineChart
           data={rows}
-          margin={{ top: 10, right: 34, bottom: 4, left: 0 }}
+          margin={{ top: 10, right: 48, bottom: 4, left: 0 }}
           title={words.chart.caption}
           desc="The same figures stand in the table that goes with the chart."
         >
