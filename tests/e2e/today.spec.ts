@@ -41,7 +41,7 @@ test('by mouse: pull, strain and feed in one touch each, with undo; put off with
   await page.getByRole('button', { name: 'Strained it: Ginger base 3' }).click();
   await expect(page.getByText('Strained Ginger base 3.')).toBeVisible();
   expect((await workbench.ask('bases:open', { base })).strainedAt).not.toBeNull();
-  await page.getByRole('button', { name: 'Put off: Feed Grandmother’s grains' }).click();
+  await page.getByRole('button', { name: 'Later… Feed Grandmother’s grains' }).click();
   await page.getByRole('textbox', { name: 'Why (may stay empty)' }).fill('no sugar in the house');
   await page.getByRole('button', { name: 'Tomorrow' }).click();
   const off = page.getByRole('list', { name: 'Put off' });
@@ -154,7 +154,7 @@ for (const screen of ['/', '/bases', '/bottles'] as const) {
     await workbench.open(screen);
     if (screen === '/') {
       await page.getByRole('button', { name: 'Reading of jar C' }).click();
-      await page.getByRole('button', { name: /^Put off: Feed/ }).click();
+      await page.getByRole('button', { name: /^Later… Feed/ }).click();
     }
     await expectAccessible(page);
     await expectNoSidewaysScroll(page);

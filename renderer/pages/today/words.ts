@@ -59,7 +59,7 @@ export const words = {
   planTrial: 'Plan a trial',
   lookAtTrials: 'Look at the trials',
   later_: 'Later…',
-  laterFor: (what: string) => `Put off: ${what}`,
+  laterFor: (what: string) => `Later… ${what}`,
   putOff: (what: string, at: string) => `${what}: put off until ${at}.`,
   why: 'Why (may stay empty)',
   forHowLong: 'Put it off',
