@@ -25,7 +25,7 @@ export interface Clock {
 }
 
 /** A pulled jar that nobody tasted within a month is not waited for any more. Common practice, no source. */
-const tasteWithin_days = 30;
+export const tasteWithin_days = 30;
 /** What lies further ahead than a week is not shown for cultures. */
 const ahead_days = 7;
 

@@ -2,7 +2,15 @@ import { localTime } from '#core/trial/local-day.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { fedCultures, needingJars, openTastings, type Snooze, snoozesAfter, unstrainedBases } from '#store/needing.ts';
 import type { Reader } from '#store/reader.ts';
-import { type Clock, needOfBase, needOfCulture, needOfTasting, needsOfJar, type SingleNeed } from './single-needs.ts';
+import {
+  type Clock,
+  needOfBase,
+  needOfCulture,
+  needOfTasting,
+  needsOfJar,
+  type SingleNeed,
+  tasteWithin_days,
+} from './single-needs.ts';
 
 export type Need = ValueOf<'today:read'>['needs'][number];
 
@@ -75,7 +83,9 @@ export function todaysNeeds(read: Reader, clock: Clock): Need[] {
   const off = snoozed(read, clock.now);
   const make = (single: SingleNeed, subject: Subject, id: string) =>
     whole(single, subject, id, clock, off.get(snoozeKey(id, single.kind)));
-  const ofJars = needingJars(read).flatMap((jar) => {
+  // A day more than is waited for: the days themselves are judged jar by jar.
+  const outSince = new Date(Date.parse(clock.now) - (tasteWithin_days + 2) * 86_400_000).toISOString();
+  const ofJars = needingJars(read, outSince).flatMap((jar) => {
     const trial = { id: jar.trial_id, question: jar.question };
     const isSample = jar.is_sample === 1;
     const subject = { ...nobody, trial, jars: [{ id: jar.id, name: jar.label, isSample }], isSample };

@@ -21,9 +21,9 @@ export interface NeedingJar {
   readonly is_tasted: 0 | 1;
 }
 
-/** Every jar that is not discarded, in a trial that is not closed. */
-export function needingJars(read: Reader): NeedingJar[] {
-  return read.all<NeedingJar>(`
+/** The jars that are planned or stand, and those that came out since a moment; none that is discarded, none of a closed trial. */
+export function needingJars(read: Reader, outSince: string): NeedingJar[] {
+  const sql = `
     SELECT j.id, j.label, j.is_sample, j.trial_id, t.question, t.held, t.vessel_kind, j.planned_start, j.planned_pull,
       j.started_at, j.pulled_at, j.strained_at,
       (SELECT max(at) FROM (
@@ -34,9 +34,14 @@ export function needingJars(read: Reader): NeedingJar[] {
       (EXISTS (SELECT 1 FROM samples WHERE jar_id = j.id)
         OR EXISTS (SELECT 1 FROM discriminations WHERE jar_a_id = j.id OR jar_b_id = j.id)
         OR EXISTS (SELECT 1 FROM sips WHERE jar_id = j.id AND taken_at >= coalesce(j.pulled_at, j.strained_at))) AS is_tasted
-    FROM jars AS j JOIN trials AS t ON t.id = j.trial_id JOIN levels AS l ON l.id = j.level_id
-    WHERE j.discarded_at IS NULL AND t.closed_at IS NULL
-    ORDER BY t.starts_at, l.position, j.replicate`);
+    FROM jars AS j CROSS JOIN trials AS t ON t.id = j.trial_id CROSS JOIN levels AS l ON l.id = j.level_id
+    WHERE j.id IN (
+      SELECT id FROM jars INDEXED BY jars_open WHERE pulled_at IS NULL AND strained_at IS NULL AND discarded_at IS NULL
+      UNION ALL SELECT id FROM jars INDEXED BY jars_by_pulled WHERE pulled_at >= ?
+      UNION ALL SELECT id FROM jars INDEXED BY jars_by_strained WHERE strained_at >= ?)
+      AND j.discarded_at IS NULL AND t.closed_at IS NULL
+    ORDER BY t.starts_at, l.position, j.replicate`;
+  return read.all<NeedingJar>(sql, outSince, outSince);
 }
 
 export interface NeedingBase {
@@ -89,7 +94,8 @@ export interface NeedingTasting {
 export function openTastings(read: Reader): NeedingTasting[] {
   return read.all<NeedingTasting>(`
     SELECT g.id, g.name, g.is_sample, g.held_at, g.trial_id, t.question
-    FROM tastings AS g LEFT JOIN trials AS t ON t.id = g.trial_id WHERE g.closed_at IS NULL ORDER BY g.held_at`);
+    FROM tastings AS g INDEXED BY tastings_open LEFT JOIN trials AS t ON t.id = g.trial_id
+    WHERE g.closed_at IS NULL`);
 }
 
 export interface Snooze {
@@ -112,7 +118,8 @@ export function snoozesAfter(read: Reader, now: string): Snooze[] {
 /** Bottles that nobody has opened yet. */
 export function bottlesWaiting(read: Reader): number {
   const { waiting } = read.one<{ waiting: number }>(
-    `SELECT coalesce(sum(b.count), 0) - (SELECT count(*) FROM bottle_openings) AS waiting FROM bottlings AS b`,
+    `SELECT coalesce(sum(b.count), 0) - (SELECT total FROM row_counts WHERE table_name = 'bottle_openings') AS waiting
+     FROM bottlings AS b`,
   ) ?? { waiting: 0 };
   return waiting;
 }

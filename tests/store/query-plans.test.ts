@@ -28,6 +28,8 @@ const showAll: readonly (readonly [RegExp, string])[] = [
   [/FROM house_recipes AS r JOIN recipe_versions/, 'house_recipes'],
   [/FROM house_recipes AS r JOIN recipe_versions/, 'recipe_versions'],
   [/SELECT blind_code AS code FROM samples GROUP BY blind_code/, 'samples'],
+  [/FROM bottlings AS b LEFT JOIN jars/, 'bottlings'],
+  [/AS waiting FROM bottlings AS b$/, 'bottlings'],
   // These stop at their limit, and are read in the order of an index.
   [/ORDER BY held_at DESC, id DESC LIMIT \?\) GROUP BY trial_id/, 'tastings'],
 ];
@@ -108,6 +110,9 @@ async function preparedByDesk(): Promise<{ db: Sqlite; statements: Set<string> }
     ...['tastings:open', 'tastings:pour', 'scores:list', 'remarks:list'].map(
       (name) => [name, { tasting: first('tastings') }] as const,
     ),
+    ['today:read', {}],
+    ['bottles:list', {}],
+    ['cultures:open', { culture: first('cultures') }],
     ['jars:open', { jar: first('jars') }],
     ['bases:open', { base: first('bases') }],
     ['recipes:open', { recipe: first('house_recipes') }],
