@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { vesselKinds } from '#core/ferment/jar-input.ts';
 import { caution } from './ferment.ts';
-import { count, id, moment, note, sugar_g_per_L } from './fields.ts';
+import { count, id, line, moment, note, sugar_g_per_L } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 // Bottles: filled from a jar or a batch, chilled, opened one by one.
@@ -58,7 +58,7 @@ export const bottleRequests = {
         size_mL: z.number().min(1).max(1_000_000),
         closure,
         ratedGauge_bar: z.number().positive().max(100).optional(),
-        lot: z.string().trim().min(1).max(60).optional(),
+        lot: line(60).optional(),
         sugar_g_per_L: sugar_g_per_L.optional(),
         note: note.optional(),
       })

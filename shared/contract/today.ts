@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { needKinds } from '#core/trial/need.ts';
-import { id } from './fields.ts';
+import { id, line } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 // What the kitchen needs now: worked out from plans and logs, never typed twice.
@@ -65,7 +65,7 @@ export const todayRequests = {
         tasting: id.optional(),
         span: z.enum(snoozeSpans),
         zone,
-        reason: z.string().trim().min(1).max(400).optional(),
+        reason: line(400).optional(),
       })
       .refine(
         ({ jars = [], base, culture, tasting }) =>
