@@ -17,6 +17,7 @@ import { likingFindingHandlers } from './liking-findings.ts';
 import { panelComputers } from './panel.ts';
 import { panelSightComputers } from './panel-sight.ts';
 import { peopleAndPantryHandlers } from './people-and-pantry.ts';
+import { photoHandlers } from './photos.ts';
 import { placeFindingHandlers } from './place-findings.ts';
 import { profileHandlers } from './profiles.ts';
 import { readingsImportHandlers } from './readings-import.ts';
@@ -41,6 +42,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...calendarHandlers,
   ...todayHandlers,
   ...jarHandlers,
+  ...photoHandlers,
   ...sheetHandlers,
   ...courseHandlers,
   ...tastingHandlers,

@@ -1,4 +1,3 @@
-import { hoursBetween } from '#core/trial/moment.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { findJar, type Jar, readingsOfJar, sightingsOfJar, sipsOfJar, sipsOfTrial } from '#store/jars.ts';
@@ -6,6 +5,7 @@ import type { Kitchen } from '#store/kitchen.ts';
 import { storedMoment } from '#store/stored-moment.ts';
 import type { Columns } from '#store/tables.ts';
 import { levelsOfTrial, vesselOf } from '#store/trials.ts';
+import { entryPlace, entryTime } from './entry-place.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { takeFromStock } from './take-from-stock.ts';
@@ -81,34 +81,6 @@ function changed({ jars }: ValueOf<'jars:start'>): ValueOf<'jars:pull'> {
   return { jars };
 }
 
-interface Place {
-  readonly columns: { jar_id: string | null; base_id: string | null };
-  readonly words: string;
-  readonly jar: Jar | null;
-}
-
-/** The jar or base that an entry belongs to; an entry lies in its lifetime. */
-function placeOf(kitchen: Kitchen, input: { jar?: string | undefined; base?: string | undefined }, at: string): Place {
-  if (input.jar !== undefined) {
-    const jar = found(findJar(kitchen.read, input.jar), 'jar', 'jar');
-    if (jar.startedAt === null) {
-      throw new Failure('refused', `Jar ${jar.label} has not been started; start it first.`, ['jar']);
-    }
-    if (hoursBetween(jar.startedAt, at) < 0) {
-      throw new Failure('refused', `This lies before jar ${jar.label} was started (${jar.startedAt}).`, ['at']);
-    }
-    return { columns: { jar_id: jar.id, base_id: null }, words: `jar ${jar.label}`, jar };
-  }
-  const base = found(kitchen.read.row('bases', input.base ?? ''), 'base', 'base');
-  if (at < base.made_at)
-    throw new Failure('refused', `This lies before ${base.name} was made (${base.made_at}).`, ['at']);
-  return { columns: { jar_id: null, base_id: base.id }, words: `base ${base.name}`, jar: null };
-}
-
-function when(kitchen: Kitchen, at: string | undefined): string {
-  return at === undefined ? kitchen.now().toISOString() : storedMoment(at);
-}
-
 export const jarHandlers: Handlers<
   | 'jars:open'
   | 'jars:start'
@@ -146,8 +118,8 @@ export const jarHandlers: Handlers<
   'jars:discard': (kitchen, input) =>
     changed(act(kitchen, 'discard', input, (at) => ({ discarded_at: at, discard_reason: input.reason }))),
   'readings:log'(kitchen, input) {
-    const at = when(kitchen, input.at);
-    const place = placeOf(kitchen, input, at);
+    const at = entryTime(kitchen, input.at);
+    const place = entryPlace(kitchen, input, at);
     return kitchen.write({ request: 'readings:log', summary: `Log a reading of ${place.words}` }, (writer) => ({
       reading: writer.insert('readings', {
         ...place.columns,
@@ -163,8 +135,8 @@ export const jarHandlers: Handlers<
     }));
   },
   'sightings:log'(kitchen, input) {
-    const at = when(kitchen, input.at);
-    const place = placeOf(kitchen, input, at);
+    const at = entryTime(kitchen, input.at);
+    const place = entryPlace(kitchen, input, at);
     const { jar } = place;
     const discards = input.what === 'mould' && jar !== null && jar.state !== 'discarded';
     const summary = discards ? `Mould in ${place.words}: discard it` : `Note what was seen in ${place.words}`;
@@ -194,8 +166,8 @@ export const jarHandlers: Handlers<
     }));
   },
   'sips:log'(kitchen, input) {
-    const at = when(kitchen, input.at);
-    const place = placeOf(kitchen, input, at);
+    const at = entryTime(kitchen, input.at);
+    const place = entryPlace(kitchen, input, at);
     if (place.jar?.state === 'discarded') {
       throw new Failure(
         'refused',

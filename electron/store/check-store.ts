@@ -1,6 +1,7 @@
 import { commitmentOf, entryHash, firstHash, type Step, type StoredChange } from './change-log.ts';
 import { checkErasures } from './check-erasures.ts';
 import type { Kitchen } from './kitchen.ts';
+import { photoProblems } from './photos.ts';
 import { rowsAgainstLog } from './rows-against-log.ts';
 import { sqliteFailure } from './sqlite-failure.ts';
 import { tableNames } from './tables.ts';
@@ -77,6 +78,7 @@ export function checkStore(kitchen: Kitchen, tick: (done: number, total: number)
     checkErasures,
     countProblems,
     tastingCountProblems,
+    photoProblems,
     ...tableNames.map((table) => (from: Kitchen) => rowsAgainstLog(from, table)),
   ];
   const problems: string[] = [];

@@ -4,6 +4,7 @@ import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from './kitchen.ts';
 import { newFileBeside } from './new-file-beside.ts';
 import { openKitchen } from './open-kitchen.ts';
+import { sharePhotos } from './photo-files.ts';
 import { readableRows } from './readable-rows.ts';
 import { sqliteFailure } from './sqlite-failure.ts';
 import type { Value } from './statements.ts';
@@ -77,6 +78,7 @@ export async function rescueKitchen(kitchen: Kitchen, to?: string): Promise<Resc
         rows -= dropped;
       },
     );
+    sharePhotos(kitchen.file, file);
     return { file, rows, fromLog: found.filter(({ isFromLog }) => isFromLog).length, lost };
   } finally {
     fresh.close();

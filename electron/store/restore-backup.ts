@@ -4,6 +4,7 @@ import { assertWhole } from './assert-whole.ts';
 import type { Kitchen } from './kitchen.ts';
 import { listBackups } from './list-backups.ts';
 import { newFileBeside } from './new-file-beside.ts';
+import { sharePhotos } from './photo-files.ts';
 
 /**
  * Makes a kitchen of its own from a backup: a new file beside the present kitchen, which stays as it is, and so does the backup.
@@ -19,6 +20,7 @@ export function restoreBackup(kitchen: Kitchen, name: string): { file: string; b
   try {
     copyFileSync(backup.file, unfinished, constants.COPYFILE_EXCL);
     assertWhole(unfinished, 'This backup is not whole: choose another. Nothing was restored.');
+    sharePhotos(kitchen.file, file);
     renameSync(unfinished, file);
   } catch (error) {
     if (error instanceof Failure) throw error;

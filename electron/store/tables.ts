@@ -99,6 +99,23 @@ export const tables = {
       note: 'text?',
     },
   },
+  photos: {
+    owners: [
+      ['jars', 'jar_id'],
+      ['bases', 'base_id'],
+    ],
+    columns: {
+      jar_id: 'text?',
+      base_id: 'text?',
+      taken_at: 'text',
+      sha256: 'text',
+      format: 'text',
+      width: 'number',
+      height: 'number',
+      bytes: 'number',
+      note: 'text?',
+    },
+  },
   tastings: {
     owners: [['trials', 'trial_id']],
     columns: {

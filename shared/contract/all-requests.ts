@@ -12,6 +12,7 @@ import { likingFindingRequests } from './liking-findings.ts';
 import { panelRequests } from './panel.ts';
 import { panelSightRequests } from './panel-sight.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
+import { photoRequests } from './photos.ts';
 import { placeFindingRequests } from './place-findings.ts';
 import { profileRequests } from './profiles.ts';
 import { readingsTableRequests } from './readings-table.ts';
@@ -28,6 +29,7 @@ export const allRequests = {
   ...baseRequests,
   ...trialRequests,
   ...jarRequests,
+  ...photoRequests,
   ...jarScienceRequests,
   ...tastingRequests,
   ...discriminationRequests,

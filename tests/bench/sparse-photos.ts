@@ -6,9 +6,9 @@ import { join } from 'node:path';
 export function sparsePhotos(file: string, count: number): void {
   for (let photo = 0; photo < count; photo += 1) {
     const hash = createHash('sha256').update(String(photo)).digest('hex');
-    const folder = join(`${file}.photos`, hash.slice(0, 2));
+    const folder = `${file}.photos`;
     mkdirSync(folder, { recursive: true });
-    const path = join(folder, hash);
+    const path = join(folder, `${hash}.jpg`);
     writeFileSync(path, '');
     truncateSync(path, 3_000_000);
   }

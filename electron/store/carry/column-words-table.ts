@@ -126,6 +126,16 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
     sweetness: 'Sweetness, 0 to 10',
     liking: 'Liking, 1 to 9',
   },
+  photos: {
+    jar_id: 'Jar it shows',
+    base_id: 'Base it shows',
+    taken_at: 'When it was taken (UTC)',
+    sha256: 'Hash of its file, which is named by it (SHA-256, hexadecimal)',
+    format: 'Kind of picture: jpeg, png or webp',
+    width: 'Width (pixels)',
+    height: 'Height (pixels)',
+    bytes: 'Size of its file (bytes)',
+  },
   tastings: {
     trial_id: 'Trial it was held for',
     held_at: 'When it was held (UTC)',

@@ -2,6 +2,7 @@ import { kitchenMigration } from './0010-kitchen.ts';
 import { pantryFiguresMigration } from './0020-pantry-figures.ts';
 import { nothingLostMigration } from './0040-nothing-lost.ts';
 import { bottlesAndDaysMigration } from './0050-bottles-and-days.ts';
+import { photosMigration } from './0060-photos.ts';
 import type { Migration } from './migration.ts';
 
 /** Every migration, oldest first. A released one is never edited: add the next. */
@@ -10,4 +11,5 @@ export const allMigrations: readonly Migration[] = [
   pantryFiguresMigration,
   nothingLostMigration,
   bottlesAndDaysMigration,
+  photosMigration,
 ];

@@ -70,6 +70,7 @@ export const countWords: Readonly<Record<string, readonly [one: string, many: st
   jars: ['jar', 'jars'],
   readings: ['reading', 'readings'],
   sightings: ['sighting', 'sightings'],
+  photos: ['photo', 'photos'],
   sips: ['sip', 'sips'],
   tastings: ['tasting', 'tastings'],
   scores: ['score', 'scores'],

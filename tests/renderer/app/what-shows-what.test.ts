@@ -23,6 +23,6 @@ describe('requestsShowing', () => {
   });
 
   it('reads everything again when it does not know a table', () => {
-    expect(requestsShowing(['jars', 'photos'])).toBeNull();
+    expect(requestsShowing(['jars', 'labels'])).toBeNull();
   });
 });
