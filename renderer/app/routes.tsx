@@ -13,6 +13,7 @@ import { JarLabelsPage } from '#renderer/pages/jar-labels/jar-labels-page.tsx';
 import { NowherePage } from '#renderer/pages/nowhere/nowhere-page.tsx';
 import { PantryPage } from '#renderer/pages/pantry/pantry-page.tsx';
 import { PenSheetsPage } from '#renderer/pages/pen-sheets/pen-sheets-page.tsx';
+import { PhotosPage } from '#renderer/pages/photos/photos-page.tsx';
 import { PlanAgainPage } from '#renderer/pages/plan/plan-again-page.tsx';
 import { PlanPage } from '#renderer/pages/plan/plan-page.tsx';
 import { PromotePage } from '#renderer/pages/promote/promote-page.tsx';
@@ -44,6 +45,7 @@ export function Routes() {
       <Route path="/trials/new" component={PlanPage} />
       <Route path="/trials/:id">{({ id }) => <TrialPage id={id} />}</Route>
       <Route path="/trials/:id/again">{({ id }) => <PlanAgainPage id={id} />}</Route>
+      <Route path="/trials/:id/photos">{({ id }) => <PhotosPage id={id} />}</Route>
       <Route path="/trials/:id/readings">{({ id }) => <ReadingsImportPage id={id} />}</Route>
       <Route path="/trials/:id/taste">{({ id }) => <TastePage id={id} />}</Route>
       <Route path="/trials/:id/taste/new">{({ id }) => <BuildPage id={id} />}</Route>

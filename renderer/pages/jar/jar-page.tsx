@@ -23,6 +23,8 @@ import { mayBeWatched } from '#renderer/parts/jar-work/next-act.ts';
 import { QuickReading } from '#renderer/parts/jar-work/quick-reading.tsx';
 import { SightingsToTap } from '#renderer/parts/jar-work/sightings-to-tap.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { PhotoEntry } from '#renderer/parts/photos/photo-entry.tsx';
+import { PhotoList } from '#renderer/parts/photos/photo-list.tsx';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { type ShelfSurroundings, trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
@@ -135,6 +137,11 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
           )}
         </section>
       )}
+      <section className="section" aria-label={words.photos}>
+        <h2>{words.photos}</h2>
+        {jar.startedAt === null ? null : <PhotoEntry owner={{ jar: jar.id }} earliest={jar.startedAt} />}
+        <PhotoList jar={jar.id} label={jar.label} />
+      </section>
       <JarCautions whole={whole} science={science.data} course={course.data} />
       <Answer of={course}>
         {(value) => <JarCourse course={value} jar={jar.id} measures={measures} wanted={wanted} />}

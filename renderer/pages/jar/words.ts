@@ -13,6 +13,7 @@ export const words = {
   apart: (span: string, isLate: boolean) => `${span} ${isLate ? 'later' : 'earlier'} than planned`,
   watch: 'Write down',
   watchLater: 'Readings and sightings begin once the jar is started.',
+  photos: 'Photos',
   course: 'Its course',
   sheet: 'What it holds and may become',
   alcohol: 'Alcohol',

@@ -23,9 +23,15 @@ const readingsWords = {
   facts: 'Paste from a spreadsheet, or take a file: each row that can’t be taken says why.',
 } as const;
 
+const photosWords = {
+  title: 'Photos by day',
+  facts: 'All jars side by side, day by day.',
+} as const;
+
 const giveWords = {
   title: 'Give it to another kitchen',
-  facts: 'One file with its jars, readings, tastings and scores. Another kitchen takes it in on its Data page.',
+  facts:
+    'One file with its jars, readings, tastings and scores, without photos. Another kitchen takes it in on its Data page.',
   save: 'Save as a file',
   saved: (name: string, left: readonly string[], tellsCodes: boolean) =>
     [
@@ -76,6 +82,7 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
       <RowList label="More for this trial">
         <Row title={wantedWords.title} to={`/trials/${trial}/wishes`} facts={<span>{wantedWords.facts}</span>} />
         <Row title={apartTitle(factor)} to={`/trials/${trial}/telling-apart`} facts={<span>{apartFacts}</span>} />
+        <Row title={photosWords.title} to={`/trials/${trial}/photos`} facts={<span>{photosWords.facts}</span>} />
         <Row title={readingsWords.title} to={`/trials/${trial}/readings`} facts={<span>{readingsWords.facts}</span>} />
         <Row
           title={calendarWords.title}
