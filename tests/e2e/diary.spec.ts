@@ -71,6 +71,7 @@ test('photos come by file, by drop and by paste; what is kept is smaller and tel
   await bring(page, 'paste', '', 'image/png', await cameraPicture(page, 300, 200, 240));
   await expect(photosOf(page)).toHaveCount(3);
   for (const photo of await photosOf(page).all()) {
+    await photo.scrollIntoViewIfNeeded();
     await expect(photo.getByRole('img')).toHaveJSProperty('complete', true);
     expect(await photo.getByRole('img').evaluate((image: HTMLImageElement) => image.naturalWidth)).toBeGreaterThan(0);
   }
@@ -131,7 +132,9 @@ test('a picture of 60 megapixels is made smaller, and the page stays awake meanw
   test.info().annotations.push({ type: 'longest pause, ms', description: String(Math.round(longest_ms)) });
   expect(longest_ms).toBeLessThan(1500);
   const { photos } = await workbench.ask('photos:ofJar', { jar: a });
-  expect(photos).toMatchObject([{ width: 1600, height: 1191 }]);
+  // 1600 × 6700 / 9000 = 1191.1; browsers round up or down.
+  expect(photos).toMatchObject([{ width: 1600, height: expect.any(Number) }]);
+  expect(Math.abs((photos[0]?.height ?? 0) - 1191.1)).toBeLessThan(1);
 });
 
 test('the strip shows all jars by day, each picture in words, large by keyboard alone', async ({ workbench }) => {

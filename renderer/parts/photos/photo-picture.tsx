@@ -7,7 +7,7 @@ import './photos.css';
 type Photo = ValueOf<'photos:ofJar'>['photos'][number];
 
 /** True once the element has come near the part of the page that is seen. */
-function useNear(): readonly [React.RefObject<HTMLButtonElement | null>, boolean] {
+function useNear() {
   const place = useRef<HTMLButtonElement>(null);
   const [isNear, setNear] = useState(false);
   useEffect(() => {
@@ -22,7 +22,7 @@ function useNear(): readonly [React.RefObject<HTMLButtonElement | null>, boolean
     watch.observe(element);
     return () => watch.disconnect();
   }, [isNear]);
-  return [place, isNear];
+  return { place, isNear, setNear };
 }
 
 interface PhotoPictureProps {
@@ -33,7 +33,7 @@ interface PhotoPictureProps {
 
 /** One photo: small in its place, large when pressed. A missing or altered file is said, never shown as something else. */
 export function PhotoPicture({ photo, what }: PhotoPictureProps) {
-  const [place, isNear] = useNear();
+  const { place, isNear, setNear } = useNear();
   const large = useRef<HTMLDialogElement>(null);
   const picture = usePicture(photo.id, isNear && photo.file === 'here');
   const said = photo.note === null ? what : `${what}: ${photo.note}`;
@@ -52,10 +52,11 @@ export function PhotoPicture({ photo, what }: PhotoPictureProps) {
         type="button"
         className="photo"
         aria-label={words.show(said)}
-        disabled={image === null}
+        onFocus={() => setNear(true)}
+        aria-busy={image === null}
         onClick={() => large.current?.showModal()}
       >
-        {image ?? <span className="soft small">{words.loading}</span>}
+        {image}
       </button>
       <dialog ref={large} className="photo-large" aria-label={said}>
         {image}

@@ -27,7 +27,6 @@ export const words = {
   show: (what: string) => `Show large: ${what}`,
   missing: 'Its file is missing.',
   altered: 'Its file was altered, so it is not shown.',
-  loading: 'Loading…',
   remove: 'Take out',
   removeOf: (what: string) => `Take out the photo: ${what}`,
   removed: 'The photo is taken out.',
