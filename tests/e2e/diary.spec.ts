@@ -54,8 +54,7 @@ async function bring(page: Page, how: 'drop' | 'paste', name: string, type: stri
   );
 }
 
-const photosOf = (page: Page) =>
-  page.getByRole('list', { name: 'Photos' }).getByRole('button', { name: /^Show large/ });
+const photosOf = (page: Page) => page.getByRole('list', { name: 'Diary' }).getByRole('button', { name: /^Show large/ });
 
 test('photos come by file, by drop and by paste; what is kept is smaller and tells no place', async ({ workbench }) => {
   const { page } = workbench;
@@ -89,6 +88,21 @@ test('photos come by file, by drop and by paste; what is kept is smaller and tel
     expect(bytes.includes('Exif')).toBe(false);
     expect(bytes.includes('GPSLatitude')).toBe(false);
   }
+});
+
+test('readings, sightings, sips and photos stand in one line of time, the newest first', async ({ workbench }) => {
+  const { page } = workbench;
+  const { a } = await standingTrial(workbench);
+  const at = (hours: number) => new Date(Date.now() - hours * hour).toISOString();
+  await workbench.ask('photos:add', { jar: a, image: onePixelJpeg.toString('base64'), at: at(20) });
+  await workbench.ask('sips:log', { jar: a, tang: 4, liking: 7, at: at(2) });
+  await workbench.ask('readings:log', { jar: a, brix: 4.2, at: at(50) });
+  await workbench.ask('sightings:log', { jar: a, what: 'froth', at: at(30) });
+  await workbench.open(`/jars/${a}`);
+  await expect(page.getByText('Day 2, planned 1', { exact: true })).toBeVisible();
+  const lines = page.getByRole('list', { name: 'Diary' }).getByRole('listitem');
+  await expect(lines).toHaveText([/A sip: tang 4, liking 7.*Day 2/, /Day 1/, /froth.*Day 1/, /4\.2 °Bx.*Day 0/]);
+  await expect(lines.nth(1).getByRole('button', { name: /^Show large/ })).toBeVisible();
 });
 
 test('a renamed program, a HEIC picture and a torn one are refused in plain words; the others are added still', async ({

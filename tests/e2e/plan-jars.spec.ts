@@ -41,9 +41,9 @@ test('a jar’s page takes a quick reading, a sighting and mould, and lists them
   await reading.fill('4,2 brix, ph 3.4, 21 c');
   await expect(reading).toHaveAccessibleDescription('Understood: 4.2 °Bx, pH 3.4, 21 °C');
   await page.getByRole('button', { name: 'Log it' }).click();
-  await expect(page.getByRole('list', { name: 'Readings' })).toContainText('4.2 °Bx, pH 3.4, 21 °C');
+  await expect(page.getByRole('list', { name: 'Diary' })).toContainText('4.2 °Bx, pH 3.4, 21 °C');
   await page.getByRole('button', { name: 'first bubbles' }).click();
-  await expect(page.getByRole('list', { name: 'What was seen' })).toContainText('first bubbles');
+  await expect(page.getByRole('list', { name: 'Diary' })).toContainText('first bubbles');
   const jar = (await onlyTrial(workbench)).jarsWhole.find(({ label }) => label === 'B');
   if (jar === undefined) throw new Error('jar B is there');
   const kept = await workbench.ask('jars:open', { jar: jar.id });

@@ -1,16 +1,21 @@
+import type { ReactNode } from 'react';
+import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
-import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { readingWords } from '#renderer/parts/jar-work/reading-words.ts';
 import { sightingWords } from '#renderer/parts/jar-work/words.ts';
+import { PhotoPicture } from '#renderer/parts/photos/photo-picture.tsx';
+import { TakeOutPhoto } from '#renderer/parts/photos/take-out-photo.tsx';
+import { words as photoWords } from '#renderer/parts/photos/words.ts';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
 type JarPage = ValueOf<'jars:open'>;
+type Photo = ValueOf<'photos:ofJar'>['photos'][number];
 
 function TakeOut({
   kind,
@@ -35,79 +40,88 @@ function TakeOut({
   );
 }
 
-interface ReadingsProps {
-  readonly readings: JarPage['readings'];
+interface Entry {
+  readonly id: string;
+  readonly at: string;
+  readonly title: ReactNode;
+  readonly note: string | null;
+  readonly actions?: ReactNode;
+}
+
+function readingEntry(reading: JarPage['readings'][number], measures: Measures): Entry {
+  const { id, takenAt, note, brix, sg, ph, temperature_C, acidity_g_per_L: acid, acidityAs: as } = reading;
+  const title = readingWords(
+    {
+      ...(brix === null ? {} : { brix }),
+      ...(sg === null ? {} : { sg }),
+      ...(ph === null ? {} : { ph }),
+      ...(temperature_C === null ? {} : { temperature_C }),
+      ...(acid === null || as === null ? {} : { acidity: { g_per_L: acid, as } }),
+    },
+    measures,
+  );
+  return { id, at: takenAt, title, note, actions: <TakeOut kind="reading" id={id} at={takenAt} /> };
+}
+
+function sightingEntry({ id, seenAt, what, note }: JarPage['sightings'][number]): Entry {
+  const isOwn = what === 'other';
+  return {
+    id,
+    at: seenAt,
+    title: isOwn ? (note ?? sightingWords.other) : sightingWords[what],
+    note: isOwn ? null : note,
+    actions: <TakeOut kind="sighting" id={id} at={seenAt} />,
+  };
+}
+
+function sipEntry({ id, takenAt, note, ...sip }: JarPage['sips'][number]): Entry {
+  const said = (['tang', 'fizz', 'sweetness', 'liking'] as const).flatMap((name) =>
+    sip[name] === null ? [] : [`${name} ${sip[name]}`],
+  );
+  return { id, at: takenAt, title: words.sip(said.join(', ')), note };
+}
+
+function photoEntry(photo: Photo, label: string): Entry {
+  const what = photoWords.of(label, dayAndTime(photo.takenAt));
+  return {
+    id: photo.id,
+    at: photo.takenAt,
+    title: (
+      <span className="diary-photo">
+        <PhotoPicture photo={photo} what={what} />
+      </span>
+    ),
+    note: photo.note,
+    actions: <TakeOutPhoto photo={photo} what={what} />,
+  };
+}
+
+interface DiaryProps {
+  readonly whole: JarPage;
   readonly measures: Measures;
 }
 
-/** The jar's readings, the oldest first. */
-export function Readings({ readings, measures }: ReadingsProps) {
-  if (readings.length === 0) return <p className="soft">{words.noReadings}</p>;
+/** Readings, sightings, sips and photos of one jar in one line of time, the newest first. */
+export function Diary({ whole, measures }: DiaryProps) {
+  const photos = useAnswer('photos:ofJar', { jar: whole.jar.id });
+  const entries = [
+    ...whole.readings.map((reading) => readingEntry(reading, measures)),
+    ...whole.sightings.map(sightingEntry),
+    ...whole.sips.map(sipEntry),
+    ...(photos.data?.photos ?? []).map((photo) => photoEntry(photo, whole.jar.label)),
+  ].toSorted((one, other) => other.at.localeCompare(one.at));
+  if (entries.length === 0) return <p className="soft">{words.noEntries}</p>;
   return (
-    <RowList label={words.readings}>
-      {readings.map(({ id, takenAt, note, brix, sg, ph, temperature_C, acidity_g_per_L: acid, acidityAs: as }) => {
-        const said = readingWords(
-          {
-            ...(brix === null ? {} : { brix }),
-            ...(sg === null ? {} : { sg }),
-            ...(ph === null ? {} : { ph }),
-            ...(temperature_C === null ? {} : { temperature_C }),
-            ...(acid === null || as === null ? {} : { acidity: { g_per_L: acid, as } }),
-          },
-          measures,
-        );
-        return (
-          <Row
-            key={id}
-            title={said}
-            facts={note === null ? undefined : note}
-            end={dayAndTime(takenAt)}
-            actions={<TakeOut kind="reading" id={id} at={takenAt} />}
-          />
-        );
-      })}
-    </RowList>
-  );
-}
-
-/** What was seen in the jar, the oldest first. */
-export function Sightings({ sightings }: { readonly sightings: JarPage['sightings'] }) {
-  if (sightings.length === 0) return <p className="soft">{words.noSightings}</p>;
-  return (
-    <RowList label={words.sightings}>
-      {sightings.map(({ id, seenAt, what, note }) => (
+    <RowList label={words.diary}>
+      {entries.map(({ id, at, title, note, actions }) => (
         <Row
           key={id}
-          title={what === 'other' ? (note ?? sightingWords.other) : sightingWords[what]}
-          facts={what === 'other' || note === null ? undefined : note}
-          end={dayAndTime(seenAt)}
-          actions={<TakeOut kind="sighting" id={id} at={seenAt} />}
+          title={title}
+          facts={note === null ? undefined : note}
+          end={words.whenInJar(dayAndTime(at), whole.jar.startedAt, at)}
+          actions={actions}
         />
       ))}
     </RowList>
-  );
-}
-
-function score(value: number | null): string {
-  return value === null ? '–' : String(value);
-}
-
-/** The maker's own tastes of this jar. */
-export function Sips({ sips }: { readonly sips: JarPage['sips'] }) {
-  if (sips.length === 0) return <p className="soft">{words.noSips}</p>;
-  return (
-    <DataTable
-      caption={words.sips}
-      rows={sips}
-      rowKey={({ id }) => id}
-      columns={[
-        { head: words.when, cell: ({ takenAt }) => dayAndTime(takenAt) },
-        { head: 'Tang', cell: ({ tang }) => score(tang) },
-        { head: 'Fizz', cell: ({ fizz }) => score(fizz) },
-        { head: 'Sweetness', cell: ({ sweetness }) => score(sweetness) },
-        { head: 'Liking', cell: ({ liking }) => score(liking) },
-        { head: words.note, cell: ({ note }) => note ?? '' },
-      ]}
-    />
   );
 }

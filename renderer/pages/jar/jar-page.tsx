@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
 import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { dayOfJar } from '#renderer/format/moments.ts';
 import {
   additionWords,
   capital,
@@ -24,7 +25,6 @@ import { QuickReading } from '#renderer/parts/jar-work/quick-reading.tsx';
 import { SightingsToTap } from '#renderer/parts/jar-work/sightings-to-tap.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { PhotoEntry } from '#renderer/parts/photos/photo-entry.tsx';
-import { PhotoList } from '#renderer/parts/photos/photo-list.tsx';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { type ShelfSurroundings, trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
@@ -32,7 +32,7 @@ import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { JarCourse } from './jar-course.tsx';
 import { JarDates } from './jar-dates.tsx';
-import { Readings, Sightings, Sips } from './jar-entries.tsx';
+import { Diary } from './jar-entries.tsx';
 import { JarSheet, useClosingQuestion } from './jar-sheet.tsx';
 import { words } from './words.ts';
 import './jar.css';
@@ -118,6 +118,11 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
       <section className="section jar-head">
         <OnTheShelf whole={whole} surroundings={surroundings} />
         <div className="subsection">
+          {jar.state === 'fermenting' && jar.startedAt !== null ? (
+            <p className="jar-day figures">
+              {words.dayOf(dayOfJar(jar.startedAt, surroundings.now), whole.formula.days)}
+            </p>
+          ) : null}
           <h2>{words.formula}</h2>
           <Facts facts={formulaFacts(whole, surroundings)} />
           <h2>{words.dates}</h2>
@@ -137,10 +142,10 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
           )}
         </section>
       )}
-      <section className="section" aria-label={words.photos}>
-        <h2>{words.photos}</h2>
+      <section className="section" aria-label={words.diary}>
+        <h2>{words.diary}</h2>
         {jar.startedAt === null ? null : <PhotoEntry owner={{ jar: jar.id }} earliest={jar.startedAt} />}
-        <PhotoList jar={jar.id} label={jar.label} />
+        <Diary whole={whole} measures={measures} />
       </section>
       <JarCautions whole={whole} science={science.data} course={course.data} />
       <Answer of={course}>
@@ -149,18 +154,6 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
       <Answer of={science}>
         {(value) => <JarSheet science={value} measures={measures} vessel={whole.vessel} question={question} />}
       </Answer>
-      <section className="section">
-        <h2>{words.readings}</h2>
-        <Readings readings={whole.readings} measures={measures} />
-      </section>
-      <section className="section">
-        <h2>{words.sightings}</h2>
-        <Sightings sightings={whole.sightings} />
-      </section>
-      <section className="section">
-        <h2>{words.sips}</h2>
-        <Sips sips={whole.sips} />
-      </section>
       <BottlesOfJar jar={jar} />
     </>
   );

@@ -1,3 +1,5 @@
+import { dayOfJar } from '#renderer/format/moments.ts';
+
 export const words = {
   title: (label: string, level: string) => `Jar ${label}: ${level}`,
   control: 'the control',
@@ -13,7 +15,12 @@ export const words = {
   apart: (span: string, isLate: boolean) => `${span} ${isLate ? 'later' : 'earlier'} than planned`,
   watch: 'Write down',
   watchLater: 'Readings and sightings begin once the jar is started.',
-  photos: 'Photos',
+  diary: 'Diary',
+  noEntries: 'Nothing written down yet.',
+  dayOf: (day: number, days: number) => (day > days ? `Day ${day}, planned ${days}` : `Day ${day} of ${days}`),
+  sip: (scores: string) => `A sip: ${scores}`,
+  whenInJar: (when: string, startedAt: string | null, at: string) =>
+    startedAt === null ? when : `Day ${dayOfJar(startedAt, Date.parse(at))} · ${when}`,
   course: 'Its course',
   sheet: 'What it holds and may become',
   alcohol: 'Alcohol',
@@ -28,14 +35,6 @@ export const words = {
   cold: 'A cold start',
   reckoned: 'How this is reckoned',
   cautions: 'The usual cautions',
-  readings: 'Readings',
-  noReadings: 'No reading yet.',
-  sightings: 'What was seen',
-  noSightings: 'Nothing noted yet.',
-  sips: 'The maker’s sips',
-  noSips: 'No sip yet.',
-  when: 'When',
-  note: 'Note',
   takeOut: 'Take out',
   takenOut: { reading: 'The reading is taken out.', sighting: 'The sighting is taken out.' },
   takeOutOf: (what: string, at: string) => `Take out the ${what} of ${at}`,

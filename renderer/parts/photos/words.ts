@@ -13,8 +13,6 @@ export const pictureFaultWords: Readonly<Record<PictureFault, string>> = {
 };
 
 export const words = {
-  photos: 'Photos',
-  none: 'No photo yet.',
   add: 'Add photos',
   drop: 'or drop pictures here, or paste one.',
   dropNow: 'Let go to add.',
