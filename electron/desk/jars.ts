@@ -152,8 +152,8 @@ export const jarHandlers: Handlers<
     });
   },
   'jars:look'(kitchen, { jars, at: given, what }) {
-    const at = when(kitchen, given);
-    const places = [...new Set(jars)].map((jar) => placeOf(kitchen, { jar }, at));
+    const at = entryTime(kitchen, given);
+    const places = [...new Set(jars)].map((jar) => entryPlace(kitchen, { jar }, at));
     for (const { jar } of places) {
       if (jar?.state === 'discarded') throw new Failure('refused', `Jar ${jar.label} was discarded.`, ['jars']);
     }

@@ -56,7 +56,15 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
     'today:read',
     ...scienceViews,
   ],
-  trials: [...draftViews, ...trialViews, 'photos:ofTrial', ...scienceViews, ...findingViews, ...dayViews, 'recipes:open'],
+  trials: [
+    ...draftViews,
+    ...trialViews,
+    'photos:ofTrial',
+    ...scienceViews,
+    ...findingViews,
+    ...dayViews,
+    'recipes:open',
+  ],
   levels: [...draftViews, ...trialViews, 'photos:ofTrial', ...scienceViews, ...findingViews, 'recipes:open'],
   jars: [
     ...draftViews,

@@ -16,6 +16,8 @@ const base = {
   sugar_start_g_per_L: null,
   sugar_now_g_per_L: null,
   alcohol_pctVol: null,
+  planned_hours: null,
+  went_in: null,
   note: null,
 };
 const photo = {
