@@ -11,6 +11,7 @@ async function everyScreen({ ask }: Workbench): Promise<string[]> {
   const { recipes } = await ask('recipes:list', {});
   const { discriminations } = await ask('discriminations:list', {});
   const { bases } = await ask('bases:list', {});
+  const { cultures } = await ask('cultures:list', {});
   const orders = await Promise.all(tastings.map(({ id }) => ask('tastings:open', { tasting: id })));
   const pouredFor = new Map(orders.map((tasting) => [tasting.id, tasting.orders[0]?.taster]));
   const wholes = await Promise.all(trials.map(({ id }) => ask('trials:open', { trial: id })));
@@ -20,6 +21,7 @@ async function everyScreen({ ask }: Workbench): Promise<string[]> {
     'telling-apart': discriminations.map(({ id }) => id),
     jars: wholes.flatMap(({ jarsWhole }) => jarsWhole.slice(0, 1).map(({ id }) => id)),
     bases: bases.map(({ id }) => id),
+    cultures: cultures.map(({ id }) => id),
     'house-recipes': recipes.map(({ id }) => id),
   };
   return [...routes.matchAll(/path="([^"]+)"/g)].flatMap(([, path = '']) => {

@@ -70,7 +70,7 @@ test('a bottle is opened to try, from Today on, and says how it poured; a jar is
   await page.evaluate((hash) => {
     location.hash = hash;
   }, `/jars/${jars[2]?.id}`);
-  await page.getByRole('button', { name: 'Bottle jar C' }).click();
+  await page.getByRole('button', { name: 'Bottle it: jar C' }).click();
   const form = page.getByRole('dialog');
   await form.getByRole('textbox', { name: 'How many bottles' }).fill('2.5');
   await form.getByRole('textbox', { name: 'Size of a bottle' }).fill('½ pt');

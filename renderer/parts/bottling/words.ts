@@ -10,8 +10,8 @@ export const pourWords: Readonly<Record<(typeof pours)[number], string>> = {
 export const words = {
   title: 'Bottles',
   none: 'Nothing is bottled from it yet.',
-  fill: 'Bottle it…',
-  fillOf: (what: string) => `Bottle ${what}`,
+  fill: 'Bottle it',
+  fillOf: (what: string) => `Bottle it: ${what}`,
   count: 'How many bottles',
   countFault: 'Write a whole number, from 1 to 10,000.',
   size: 'Size of a bottle',
