@@ -81,7 +81,7 @@ export function TakeInFile() {
 
   const found = look.value;
   return (
-    <div className="subsection">
+    <div className="subsection data-take">
       <h3>{carryWords.in}</h3>
       <p className="soft">{carryWords.inLine}</p>
       <Field label={carryWords.file} fault={fault ?? look.failure?.message}>
