@@ -10,6 +10,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { type CompositionOf, compositionsOf, jarContents } from '#renderer/parts/shelf/jar-contents.ts';
+import { StartOver } from '#renderer/parts/start-over/start-over.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { pantryListId } from './addition-rows.tsx';
@@ -26,7 +27,6 @@ import { PlanSheets } from './plan-sheets.tsx';
 import { QuestionSection } from './question-section.tsx';
 import type { Base } from './read-plan.ts';
 import { savedInput } from './saved-input.ts';
-import { StartOver } from './start-over.tsx';
 import { type KeptDraft, keepPlan, usePlanDraft } from './use-plan-draft.ts';
 import { WhenSection } from './when-section.tsx';
 import { words } from './words.ts';
@@ -138,6 +138,7 @@ function PlanForm({ kept, draft, bases, pantry, measures: usual }: PlanFormProps
               {save.isPending ? words.saving : words.save}
             </Button>
             <StartOver
+              words={words}
               onForget={() => {
                 setIsTried(false);
                 save.reset();

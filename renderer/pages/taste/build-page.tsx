@@ -9,11 +9,11 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { StartOver } from '#renderer/parts/start-over/start-over.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { AttributeChoice } from './attribute-choice.tsx';
 import { BuildAside } from './build-aside.tsx';
 import { canBeTasted, JarChoice } from './jar-choice.tsx';
-import { StartOver } from './start-over.tsx';
 import { TasterChoice } from './taster-choice.tsx';
 import { firstDraft, readAmount, readDraft, stillThere, type TastingDraft } from './tasting-draft.ts';
 import { type BuildDraft, useBuildDraft } from './use-build-draft.ts';
@@ -200,6 +200,7 @@ function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
             {words.makeIt}
           </Button>
           <StartOver
+            words={words}
             onForget={() => {
               setIsTried(false);
               void kept.forget(true);

@@ -1,9 +1,19 @@
 import { useState } from 'react';
 import { Button } from '#renderer/parts/button/button.tsx';
-import { words } from './words.ts';
+import './start-over.css';
 
-/** Forgets the half-built tasting, after asking once: a draft has no undo. */
-export function StartOver({ onForget }: { readonly onForget: () => void }) {
+interface StartOverProps {
+  readonly words: {
+    readonly startOver: string;
+    readonly startOverSure: string;
+    readonly startOverYes: string;
+    readonly startOverNo: string;
+  };
+  readonly onForget: () => void;
+}
+
+/** Forgets what is half made, after asking once: a draft has no undo. */
+export function StartOver({ words, onForget }: StartOverProps) {
   const [isAsking, setIsAsking] = useState(false);
   if (!isAsking) {
     return (
