@@ -1,6 +1,9 @@
 import { OutOfDomain, within } from '#core/out-of-domain.ts';
 import { cardinalTemperatureModel, yeast, yeastMinimumRange_C } from './cardinal-temperature-model.ts';
 
+/** The temperature whose hours jars of different weeks are compared in, °C. */
+export const comparedAt_C = 22;
+
 /** One line of a temperature log: hours since the start and the temperature then. */
 export interface TemperatureReading {
   readonly hours: number;
@@ -46,7 +49,7 @@ export function yeastRate(temperature_C: number, minimum_C: number): number {
  * Source: Rosso et al. (1993); Salvadó et al. (2011).
  * @example equivalentHours([{ hours: 48, temperature_C: 20 }], 25).middle // 34.5
  */
-export function equivalentHours(log: readonly TemperatureReading[], reference_C = 22): HoursRange {
+export function equivalentHours(log: readonly TemperatureReading[], reference_C = comparedAt_C): HoursRange {
   within('reference_C', reference_C, coldestReference_C, warmestReference_C);
   if (log.length === 0) throw new OutOfDomain('log', 'empty', 'at least one reading');
   const results = minima_C.map((minimum_C) => integral(log, minimum_C) / yeastRate(reference_C, minimum_C));

@@ -1,5 +1,7 @@
+import { inBothSystems } from '#core/units/in-both-systems.ts';
 import { alcoholLine_pctVol } from './alcohol.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
+import { comparedAt_C } from './equivalent-hours.ts';
 import type { JarFigures } from './jar-figures.ts';
 import type { JarInput } from './jar-input.ts';
 import { pressureCautions } from './pressure-cautions.ts';
@@ -40,7 +42,7 @@ function fillCautions({ headspace_mL, fillFraction }: JarFigures): Caution[] {
     return [
       caution(
         'overfull',
-        `${over} mL more than the jar holds: it will run over. Pour in less base.`,
+        `${inBothSystems(over, 'volume')} more than the jar holds: it will run over. Pour in less base.`,
         'Volume from composition (Choi and Okos 1986)',
       ),
     ];
@@ -86,7 +88,7 @@ function closingCautions(input: JarInput, { sugar }: JarFigures): Caution[] {
   return [
     caution(
       'sugar-at-closing',
-      `${closing} g/L at closing is more than the ${total.toFixed(0)} g/L this jar starts with: one of the two is off.`,
+      `${inBothSystems(closing, 'concentration')} at closing is more than the ${inBothSystems(total, 'concentration')} this jar starts with: one of the two is off.`,
       'The sugar balance of this sheet',
     ),
   ];
@@ -98,7 +100,7 @@ function coldCautions({ thaw }: JarFigures): Caution[] {
   return [
     caution(
       'cold-start',
-      `The frozen fruit costs about ${low.toFixed(1)} to ${high.toFixed(1)} h of a start at 22 °C; anything slower than that is not temperature.`,
+      `The frozen fruit costs about ${low.toFixed(1)} to ${high.toFixed(1)} h of a start at ${inBothSystems(comparedAt_C, 'temperature')}; anything slower than that is not temperature.`,
       'Heat balance, Newton’s law, yeast’s temperature response (Salvadó et al. 2011)',
     ),
   ];

@@ -1,3 +1,4 @@
+import { inBothSystems } from '#core/units/in-both-systems.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
 import type { JarVessel } from './jar-input.ts';
 
@@ -20,7 +21,7 @@ export function pressureCautions(vessel: JarVessel, gauge_bar: { ambient: number
   if (vessel.kind === 'open-jar') return [];
   const found: Caution[] = [];
   const most = gauge_bar === null ? null : Math.max(gauge_bar.ambient, gauge_bar.at35);
-  const said = most === null ? '' : ` The sugar left could make up to ${most.toFixed(1)} bar.`;
+  const said = most === null ? '' : ` The sugar left could make up to ${inBothSystems(most, 'pressure')}.`;
   const rated = vessel.ratedGauge_bar;
   if (rated === undefined) {
     found.push(
@@ -34,7 +35,7 @@ export function pressureCautions(vessel: JarVessel, gauge_bar: { ambient: number
     found.push(
       caution(
         'pressure-above-rating',
-        `Up to ${most.toFixed(1)} bar may build up; the vessel is made for ${rated} bar. Close it with less sugar left, or vent it.`,
+        `Up to ${inBothSystems(most, 'pressure')} may build up; the vessel is made for ${inBothSystems(rated, 'pressure')}. Close it with less sugar left, or vent it.`,
         'The maker’s rating, against the upper bound (Weiss 1974, all sugar fermented)',
       ),
     );
@@ -44,7 +45,7 @@ export function pressureCautions(vessel: JarVessel, gauge_bar: { ambient: number
     found.push(
       caution(
         'pressure-sparkling',
-        `Up to ${most.toFixed(1)} bar: from 3 bar on it is the pressure of sparkling wine, whose bottles and corks are made for it.`,
+        `Up to ${inBothSystems(most, 'pressure')}: from ${inBothSystems(sparklingLine_bar, 'pressure')} on it is the pressure of sparkling wine, whose bottles and corks are made for it.`,
         'Regulation (EU) No 1308/2013, Annex VII Part II (sparkling from 3 bar at 20 °C)',
       ),
     );
@@ -53,7 +54,7 @@ export function pressureCautions(vessel: JarVessel, gauge_bar: { ambient: number
     found.push(
       caution(
         'pressure-glass-limit',
-        `Up to ${most.toFixed(1)} bar: glass for soft drinks is not recommended above 4.7 bar. Do not close it with this much sugar.`,
+        `Up to ${inBothSystems(most, 'pressure')}: glass for soft drinks is not recommended above ${inBothSystems(glassLimit_bar, 'pressure')}. Do not close it with this much sugar.`,
         'British Glass, TEC 7',
       ),
     );

@@ -1,4 +1,5 @@
 import { parseStrength } from '#core/ferment/parse-strength.ts';
+import { sugarSolution } from '#core/ferment/sugar-solution.ts';
 import type { MeasureSystem } from '#core/units/format-quantity.ts';
 import { kitchenAmount, type MeasuredIngredient } from '#core/units/kitchen-amount.ts';
 import { parseNumber } from '#core/units/parse-number.ts';
@@ -64,6 +65,15 @@ export function typedStrength(text: string, system: MeasureSystem): TypedAmount 
   if (text.trim() === '') return { kind: 'none' };
   const read = parseStrength(text, bareStrength[system]);
   return read.ok ? { kind: 'amount', value: read.value } : fault(read.problem.message);
+}
+
+/** How sweet a drink should be in °Bx, as an instrument shows it: "3", "3 brix", "1.012", "30 g/L", "4 oz/gal"; a bare number is °Bx. */
+export function typedSweetness(text: string): TypedAmount {
+  if (text.trim() === '') return { kind: 'none' };
+  const read = parseStrength(text, units.brix);
+  if (!read.ok) return fault(read.problem.message);
+  const { brix } = sugarSolution({ sugar_g_per_L: read.value });
+  return brix > 0 ? { kind: 'amount', value: brix } : fault('Write a sweetness above zero, such as 3 brix.');
 }
 
 /** Grams in 100 g: "8.5", "8.5 g", "8,5 %". */

@@ -8,6 +8,7 @@ export interface Measures {
   readonly mass: (mass_g: number) => string;
   readonly temperature: (temperature_C: number) => string;
   readonly sugar: (sugar_g_per_L: number) => string;
+  readonly pressure: (gauge_bar: number) => string;
   /** What the kitchen's own ingredients weigh by cup and spoon, where somebody said. */
   readonly measured?: (name: string) => MeasuredIngredient | undefined;
 }
@@ -20,6 +21,7 @@ export function measuresOf(system: MeasureSystem): Measures {
     mass: (mass_g) => formatQuantity(mass_g, 'mass', system),
     temperature: (temperature_C) => formatQuantity(temperature_C, 'temperature', system),
     sugar: (sugar_g_per_L) => formatQuantity(sugar_g_per_L, 'concentration', system),
+    pressure: (gauge_bar) => formatQuantity(gauge_bar, 'pressure', system),
   };
 }
 

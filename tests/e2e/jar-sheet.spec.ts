@@ -127,11 +127,14 @@ test('a bottle without a rating is cautioned at any pressure; what closing it wo
   const sheet = page.getByRole('region', { name: 'What it holds and may become' });
   await expect(sheet).toContainText(/Closed with the .* g\/L of its last reading/);
   await expect(sheet).toContainText('Nobody has said what pressure the vessel is made for');
-  await page.getByLabel('Sugar left when it is closed, g/L').fill('0');
+  await page.getByLabel('Sugar left when it is closed').fill('0');
   await expect(sheet).toContainText('Closed with 0 g/L of sugar left');
   await expect(page.getByRole('region', { name: 'The usual cautions' })).toContainText('Use a vessel with a rating');
-  await page.getByLabel('Sugar left when it is closed, g/L').fill('much');
-  await expect(page.getByText('A number of grams per litre, 0 to 800.')).toBeVisible();
+  await page.getByLabel('Sugar left when it is closed').fill('much');
+  await page.getByLabel('Sugar left when it is closed').blur();
+  await expect(
+    page.getByText('"much" does not begin with one clear number; write 75, 1.5, 1/2 or 1 1/2.'),
+  ).toBeVisible();
 });
 
 test('a jar of unknown sugar asks for it, and one without readings says what would be drawn', async ({ workbench }) => {

@@ -142,6 +142,11 @@ test('a house recipe is made from what is on hand, and a serving says what is un
   await expect(page.getByText('160 g pears, fresh').first()).toBeVisible();
   await page.getByRole('textbox', { name: 'What the base costs' }).fill('0.80 per L');
   await sample.ask('pantry:stock', { name: 'ginger', price_per_kg: 10 });
+  await expect(page.getByText(/unknown: no price/)).toHaveCount(0);
+  await page.goto('about:blank');
+  await sample.open(`/house-recipes/${recipes[0]?.id}`);
+  // What the base costs is remembered with the recipe, in the kitchen.
+  await expect(page.getByRole('textbox', { name: 'What the base costs' })).toHaveValue('0.80 per L');
   await page.locator('summary', { hasText: 'Sweeten to a target' }).click();
   const sweeten = page.locator('.adjust details').first();
   await sweeten.getByRole('textbox', { name: 'How much of it there is' }).fill('1 L');
@@ -168,6 +173,14 @@ test('a base’s reading is corrected and cautioned before it is logged, a titra
   await expect(page.getByText(/guidance for kombucha is between 2\.5 and 4\.2/)).toBeVisible();
   await line.press('Enter');
   await expect(page.getByText('SG 1.041, pH 4.7, 30 °C')).toBeVisible();
+  // The hydrometer is the kitchen's: its choice is found again.
+  await line.fill('1.038, 30 c');
+  await page.getByRole('combobox', { name: 'The hydrometer is made for' }).selectOption('fahrenheit60');
+  await page.waitForTimeout(600);
+  await page.goto('about:blank');
+  await sample.open(`/bases/${base?.id}`);
+  await line.fill('1.038, 30 c');
+  await expect(page.getByRole('combobox', { name: 'The hydrometer is made for' })).toHaveValue('fahrenheit60');
   await line.fill('6 brix');
   await expect(page.getByText(/alcohol bends light too/)).toBeVisible();
   await page.locator('summary', { hasText: 'Acidity from a titration' }).click();

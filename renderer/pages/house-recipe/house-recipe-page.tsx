@@ -72,7 +72,7 @@ function ShownVersion({ recipe, version, onShow }: ShownVersionProps) {
             <TargetTable version={version} />
           </section>
         </div>
-        <RecipeTools version={version} make={make} />
+        <RecipeTools recipe={recipe.id} version={version} make={make} />
         <section className="section">
           <h2>{words.formula}</h2>
           <PerLitreTable version={version} measures={measures} />

@@ -1,5 +1,6 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useAnswers } from '#renderer/app/use-answers.ts';
+import { useKept } from '#renderer/app/use-kept.ts';
 import { AdjustPart } from './adjust-part.tsx';
 import { FromStock } from './from-stock.tsx';
 import { lastReading } from './serving-figures.ts';
@@ -8,14 +9,21 @@ import type { Make, Version } from './use-make.ts';
 import { words } from './words.ts';
 
 /** What helps to make it: what can be made of what is there, what a glass costs and holds, and how to adjust it. */
-export function RecipeTools({ version, make }: { readonly version: Version; readonly make: Make }) {
+interface RecipeToolsProps {
+  readonly recipe: string;
+  readonly version: Version;
+  readonly make: Make;
+}
+
+export function RecipeTools({ recipe, version, make }: RecipeToolsProps) {
   const { base } = version;
   const tried = useAnswer('bases:open', { base: base?.id ?? '' }, { enabled: base !== null });
   const jars = useAnswers(
     'jars:open',
     version.chain.jars.map(({ id }) => ({ jar: id })),
   );
-  const isReady = make.pantry.length > 0 && (base === null || !tried.isPending) && !jars.isPending;
+  const kept = useKept(`serving-${recipe}`);
+  const isReady = !kept.isPending && make.pantry.length > 0 && (base === null || !tried.isPending) && !jars.isPending;
   if (!isReady) return null;
   const sugar_g_per_L = tried.data?.sugarNow_g_per_L ?? tried.data?.sugarStart_g_per_L ?? null;
   return (
@@ -31,6 +39,7 @@ export function RecipeTools({ version, make }: { readonly version: Version; read
           make={make}
           base={{ name: base?.name ?? words.serving.theBase, sugar_g_per_L }}
           last={lastReading(jars.values)}
+          kept={kept}
         />
       </section>
       <section className="section">

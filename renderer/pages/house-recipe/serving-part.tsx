@@ -1,7 +1,8 @@
 import { Link } from 'wouter';
-import { formatQuantity } from '#core/units/format-quantity.ts';
+import { formatQuantity, type MeasureSystem } from '#core/units/format-quantity.ts';
 import { parsePrice } from '#core/units/parse-price.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import type { Kept } from '#renderer/app/use-kept.ts';
 import { dateWords } from '#renderer/format/moments.ts';
 import { moneyWords } from '#renderer/format/money.ts';
 import { amountOf, type TypedAmount, typedVolume } from '#renderer/format/typed-amount.ts';
@@ -16,6 +17,13 @@ import { words } from './words.ts';
 const said = words.serving;
 const most_mL = 5000;
 
+function typedServing(text: string, system: MeasureSystem): TypedAmount {
+  const typed = typedVolume(text, system);
+  return typed.kind === 'amount' && typed.value > most_mL
+    ? { kind: 'fault', message: 'A serving holds more than zero, up to 5 L (5 1/4 qt).' }
+    : typed;
+}
+
 /** A price of the base goes by volume. */
 function typedBasePrice(text: string): TypedAmount {
   if (text.trim() === '') return { kind: 'none' };
@@ -26,24 +34,37 @@ function typedBasePrice(text: string): TypedAmount {
     : { kind: 'fault', message: 'A base is poured: write its price per L, per qt or per gal.' };
 }
 
+/** A serving as it was last asked about: its size and what the base costs, as typed. */
+interface Serving {
+  readonly size?: string;
+  readonly price?: string;
+}
+
+function lastServing(kept: unknown): Serving {
+  if (typeof kept !== 'object' || kept === null) return {};
+  const { size, price } = kept as Record<keyof Serving, unknown>;
+  return { ...(typeof size === 'string' ? { size } : {}), ...(typeof price === 'string' ? { price } : {}) };
+}
+
 interface ServingPartProps {
   readonly version: Version;
   readonly make: Make;
   readonly base: { readonly name: string; readonly sugar_g_per_L: number | null };
   readonly last: LastReading | null;
+  readonly kept: Kept;
 }
 
 /** What a glass costs and how much sugar it holds, with what is unknown said. */
-export function ServingPart({ version, make, base, last }: ServingPartProps) {
+export function ServingPart({ version, make, base, last, kept }: ServingPartProps) {
   const measures = useMeasures();
   const currency = useAnswer('kitchen:open', {}).data?.currency ?? null;
-  const size = useAmount(measures.system === 'us' ? '1 cup' : '250 mL', (text) => {
-    const typed = typedVolume(text, measures.system);
-    return typed.kind === 'amount' && typed.value > most_mL
-      ? { kind: 'fault', message: 'A serving holds more than zero, up to 5 L (5 1/4 qt).' }
-      : typed;
-  });
-  const price = useAmount('', typedBasePrice);
+  const before = lastServing(kept.body);
+  const size = useAmount(
+    before.size ?? (measures.system === 'us' ? '1 cup' : '250 mL'),
+    (text) => typedServing(text, measures.system),
+    (text) => kept.keep({ size: text, price: price.text }),
+  );
+  const price = useAmount(before.price ?? '', typedBasePrice, (text) => kept.keep({ size: size.text, price: text }));
   const serving_mL = amountOf(size.typed);
   const figures =
     serving_mL === undefined

@@ -1,3 +1,4 @@
+import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { CourseCharts } from '#renderer/parts/course/course-charts.tsx';
 import { stoodWords, sweetWords } from '#renderer/parts/course/course-sentences.ts';
@@ -17,7 +18,8 @@ interface JarCourseProps {
 export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
   const own = course.jars.find((one) => one.jar === jar);
   if (own === undefined) return null;
-  const stood = stoodWords(own);
+  const comparedAt = measures.temperature(comparedAt_C);
+  const stood = stoodWords(own, measures);
   const isRead = own.brix.length > 0;
   return (
     <section className="section" aria-label={words.course}>
@@ -39,7 +41,8 @@ export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
           <h3>{courseWords.stoodHead}</h3>
           <p className="jar-sentence">{stood}</p>
           <p className="soft small course-answer">
-            {courseWords.stoodLine} Reckoned {courseWords.stoodFrom[own.stood?.from ?? 'usual']}.
+            {courseWords.stoodLine(comparedAt)} Reckoned {courseWords.stoodFrom[own.stood?.from ?? 'usual'](comparedAt)}
+            .
           </p>
         </div>
       )}

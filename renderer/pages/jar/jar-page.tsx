@@ -3,6 +3,7 @@ import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
 import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { dayOfJar } from '#renderer/format/moments.ts';
+import { amountOf } from '#renderer/format/typed-amount.ts';
 import {
   additionWords,
   capital,
@@ -90,13 +91,13 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
   const { jar } = whole;
   const { measures } = surroundings;
   const wanted = useWantedSweetness();
-  const question = useClosingQuestion();
+  const question = useClosingQuestion(measures.system);
   const course = useAnswer(
     'course:read',
     { trial: jar.trial, ...(wanted.brix === null ? {} : { wanted_brix: wanted.brix }) },
     { keepLast: true },
   );
-  const asked = question.sugar_g_per_L;
+  const asked = amountOf(question.typed);
   const science = useAnswer(
     'sheets:ofJar',
     { jar: jar.id, ...(asked === undefined ? {} : { sealedWithSugar_g_per_L: asked }) },

@@ -1,10 +1,11 @@
-import { useState } from 'react';
 import { Link } from 'wouter';
 import type { Vessel } from '#core/trial/formula.ts';
-import { typedNumber } from '#renderer/format/number-field.ts';
+import type { MeasureSystem } from '#core/units/format-quantity.ts';
+import { typedStrength } from '#renderer/format/typed-amount.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
+import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
+import { type Amount, useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Facts } from '#renderer/parts/facts/facts.tsx';
-import { Field } from '#renderer/parts/field/field.tsx';
 import { reckoningOf } from './reckoning.ts';
 import {
   alcoholFacts,
@@ -35,29 +36,15 @@ function Lack({ science }: { readonly science: JarScience }) {
   );
 }
 
-/** What the sugar asked about comes to, as typed. */
-export interface ClosingQuestion {
-  readonly text: string;
-  readonly sugar_g_per_L: number | undefined;
-  readonly fault: string | undefined;
-  readonly type: (text: string) => void;
-}
-
-export function useClosingQuestion(): ClosingQuestion {
-  const [text, type] = useState('');
-  const read = typedNumber(text.replace(/\s*g\s*\/\s*l\s*$/i, ''));
-  const isGood = read.kind === 'number' && read.value >= 0 && read.value <= 800;
-  return {
-    text,
-    type,
-    sugar_g_per_L: isGood ? read.value : undefined,
-    fault: read.kind === 'none' || isGood ? undefined : words.closingFault,
-  };
+/** The sugar asked about, as typed. */
+export function useClosingQuestion(system: MeasureSystem): Amount {
+  return useAmount('', (text) => typedStrength(text, system));
 }
 
 interface ClosingProps extends SheetProps {
   readonly vessel: Vessel;
-  readonly question: ClosingQuestion;
+  /** What closing it with that much sugar would do. */
+  readonly question: Amount;
 }
 
 /** Closed or about to be: how much gas and pressure at most, against what the vessel is made for. */
@@ -75,17 +62,12 @@ function Closing({ science, measures, vessel, question }: ClosingProps) {
       <Facts facts={closingFacts(science, rated_bar, measures)} />
       {vessel.kind === 'open-jar' ? null : (
         <div className="wanted-sweetness no-print">
-          <Field label={words.closingSugar} hint={words.closingHint} fault={question.fault}>
-            {(wiring) => (
-              <input
-                {...wiring}
-                autoComplete="off"
-                inputMode="decimal"
-                value={question.text}
-                onChange={({ target }) => question.type(target.value)}
-              />
-            )}
-          </Field>
+          <AmountField
+            label={words.closingSugar}
+            hint={words.closingHint[measures.system]}
+            amount={question}
+            shown={measures.sugar}
+          />
         </div>
       )}
     </div>
@@ -120,7 +102,7 @@ export function JarSheet({ science, measures, vessel, question }: ClosingProps) 
           <div className="subsection">
             <h3>{words.alcohol}</h3>
             <p className="jar-sentence">{alcoholSentence(science)}</p>
-            <Facts facts={alcoholFacts({ sheet, base: science.base })} />
+            <Facts facts={alcoholFacts({ sheet, base: science.base }, measures)} />
           </div>
         </>
       )}

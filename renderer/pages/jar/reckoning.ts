@@ -26,7 +26,7 @@ export function reckoningOf({ sheet, base, room, closing, cold }: JarScience, me
           },
         ]),
     {
-      what: 'Volume: the base, and what is added by its density at 20 °C.',
+      what: `Volume: the base, and what is added by its density at ${measures.temperature(20)}.`,
       basis: 'Choi and Okos (1986), within 1 %; frozen fruit takes more room until it thaws',
     },
     {
@@ -42,9 +42,8 @@ export function reckoningOf({ sheet, base, room, closing, cold }: JarScience, me
       ? []
       : [
           {
-            what: 'Pressure: all sugar left at closing becomes CO₂, shared by drink and headspace, at the room’s temperature and at 35 °C. A bound: seals leak and bacteria make less gas.',
-            basis:
-              'Solubility of CO₂ by Weiss (1974), 3 % of the absolute pressure; 35 °C for a warm day is common practice, no source',
+            what: `Pressure: all sugar left at closing becomes CO₂, shared by drink and headspace, at the room’s temperature and at ${measures.temperature(35)}. A bound: seals leak and bacteria make less gas.`,
+            basis: `Solubility of CO₂ by Weiss (1974), 3 % of the absolute pressure; ${measures.temperature(35)} for a warm day is common practice, no source`,
           },
         ]),
     ...(cold === null

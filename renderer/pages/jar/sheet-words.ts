@@ -118,7 +118,10 @@ export function alcoholSentence({ sheet, base }: JarScience): string {
 }
 
 /** Both alcohols, and the sugar left below the line; a base whose alcohol nobody gave is said, not taken as none. */
-export function alcoholFacts({ sheet, base }: Pick<JarScience, 'base'> & { readonly sheet: Sheet }): Fact[] {
+export function alcoholFacts(
+  { sheet, base }: Pick<JarScience, 'base'> & { readonly sheet: Sheet },
+  measures: Measures,
+): Fact[] {
   const { ifAllSugar_pctVol: most, ifYeastYield_pctVol: yeast, sugarLeftToHalfPercent_g_per_L: left } = sheet.alcohol;
   return [
     { name: 'If all sugar became alcohol', value: most === null ? unknown : `${most.toFixed(2)} % vol at most` },
@@ -128,7 +131,7 @@ export function alcoholFacts({ sheet, base }: Pick<JarScience, 'base'> & { reado
       value:
         left === 0
           ? 'none: the base is past it'
-          : `${left.toFixed(1)} g/L${base?.alcohol_pctVol == null ? ', if the base holds no alcohol yet' : ''}`,
+          : `${measures.sugar(left)}${base?.alcohol_pctVol == null ? ', if the base holds no alcohol yet' : ''}`,
     },
   ];
 }
@@ -189,7 +192,7 @@ export function coldSentence({ sheet, cold, room }: JarScience, measures: Measur
   const start = `The frozen fruit cools the jar to ${measures.temperature(thaw.mix_C)}${ice}.`;
   const warm =
     thaw.hoursToWithinOneDegree > 0
-      ? ` After ${openHours(cold.hours)} it is within a degree of the room’s ${measures.temperature(room.temperature_C)}; that costs a start ${openHours(cold.lostHours)} at 22 °C.`
+      ? ` After ${openHours(cold.hours)} it is within a degree of the room’s ${measures.temperature(room.temperature_C)}; that costs a start ${openHours(cold.lostHours)} at ${measures.temperature(22)}.`
       : ' It is within a degree of the room already.';
   const rest = cold.slowStart?.sentence ?? 'If it starts later than that, the rest is not temperature.';
   const against =

@@ -29,9 +29,11 @@ export const words = {
   open: 'Open, or under a cover that lets the gas out: no pressure builds up. Before you bottle it, see what closing it would do.',
   openJar:
     'An open jar keeps no gas. A bottle does: what it is made for and how much sugar is left when it is closed decide about its pressure.',
-  closingSugar: 'Sugar left when it is closed, g/L',
-  closingHint: 'Leave empty for what it has. Nothing is written down.',
-  closingFault: 'A number of grams per litre, 0 to 800.',
+  closingSugar: 'Sugar left when it is closed',
+  closingHint: {
+    metric: 'Such as 6 g/L, 1.5 brix or 1.006; empty: what it has. Nothing is written down.',
+    us: 'Such as 0.8 oz/gal, 1.5 brix or 1.006; empty: what it has. Nothing is written down.',
+  },
   cold: 'A cold start',
   reckoned: 'How this is reckoned',
   cautions: 'The usual cautions',

@@ -1,23 +1,38 @@
 import { useId, useState, useTransition } from 'react';
+import type { MeasureSystem } from '#core/units/format-quantity.ts';
+import { units } from '#core/units/unit-table.ts';
 import type { CompositionOf } from '#renderer/parts/shelf/jar-contents.ts';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { usePlan } from './plan-context.ts';
 import { planShelfJars } from './plan-shelf-jars.tsx';
 import { words } from './words.ts';
 
-/** How fine the slider pours, as a share of the vessel. */
-const pours = 100;
+/** How fine the slider pours: a hundredth of the vessel, or an eighth of a cup. */
+function stepOf(vessel_mL: number, system: MeasureSystem): number {
+  return system === 'us' ? units.cup.factor / 8 : vessel_mL / 100;
+}
+
+/** What the slider writes into the plan's field. */
+function pouredText(steps: number, step_mL: number, system: MeasureSystem): string {
+  return system === 'us' ? `${steps / 8} cups` : String(Math.max(1, Math.round(steps * step_mL)));
+}
 
 interface PourSliderProps {
   readonly poured_mL: number;
-  readonly onPour: (volume_mL: number) => void;
+  readonly onPour: (volume_mL: number, text: string) => void;
 }
 
 /** A slider that pours more or less base into every jar, so that room and fruit can be seen before anything is weighed. */
 function PourSlider({ poured_mL, onPour }: PourSliderProps) {
   const id = useId();
-  const { judged, measures } = usePlan();
-  const step_mL = judged.plan.vessel.capacity_mL / pours;
+  const { judged, draft, measures } = usePlan();
+  const { capacity_mL } = judged.plan.vessel;
+  const step_mL = stepOf(capacity_mL, draft.measures);
+  const most = Math.max(1, Math.floor(capacity_mL / step_mL + 1e-9));
+  const pour = (steps: number) => {
+    const poured = Math.max(1, steps);
+    onPour(poured * step_mL, pouredText(poured, step_mL, draft.measures));
+  };
   return (
     <div className="field plan-pour">
       <label htmlFor={id}>{words.pourSlider}</label>
@@ -25,10 +40,10 @@ function PourSlider({ poured_mL, onPour }: PourSliderProps) {
         id={id}
         type="range"
         min={0}
-        max={pours}
-        value={Math.min(pours, Math.round(poured_mL / step_mL))}
+        max={most}
+        value={Math.min(most, Math.round(poured_mL / step_mL))}
         aria-valuetext={measures.volume(poured_mL)}
-        onChange={({ target }) => onPour(Math.max(1, Math.round(Number(target.value) * step_mL)))}
+        onChange={({ target }) => pour(Number(target.value))}
       />
     </div>
   );
@@ -36,14 +51,13 @@ function PourSlider({ poured_mL, onPour }: PourSliderProps) {
 
 /** Beside the form: the jars as they would stand. While the slider moves they move at once, and the form follows when there is time. */
 export function PlanAside({ compositionOf }: { readonly compositionOf: CompositionOf }) {
-  const { judged, draft, measures, change } = usePlan();
+  const { judged, measures, change } = usePlan();
   const { plan, planned } = judged;
   const [poured, setPoured] = useState(plan.baseEach_mL);
   const [isPouring, startPouring] = useTransition();
   const poured_mL = isPouring ? poured : plan.baseEach_mL;
-  const pour = (volume_mL: number) => {
+  const pour = (volume_mL: number, text: string) => {
     setPoured(volume_mL);
-    const text = draft.measures === 'us' ? `${volume_mL} mL` : String(volume_mL);
     startPouring(() => change((before) => ({ ...before, baseEach: text })));
   };
   return (

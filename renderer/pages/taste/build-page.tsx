@@ -116,7 +116,7 @@ function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
               hint={
                 typeof amount === 'number' && cups > 0
                   ? words.pours(measures.volume(amount * cups), cups)
-                  : words.amountHint
+                  : words.amountHint[measures.system]
               }
               fault={shownFaults.amount}
             >

@@ -36,7 +36,10 @@ export const words = {
   control: 'control',
   howServed: 'How it is served',
   amount: (unit: string) => `Of each jar, in ${unit}`,
-  amountHint: 'A few mouthfuls are enough: 30 mL is usual (common practice, no source).',
+  amountHint: {
+    metric: 'A few mouthfuls are enough: 30 mL is usual (common practice, no source).',
+    us: 'A few mouthfuls are enough: 1 fl oz is usual (common practice, no source).',
+  },
   pours: (volume: string, cups: number) => `${counted(cups, 'cup')} of each jar: ${volume} altogether.`,
   temperature: (unit: string) => `Served at, in ${unit}`,
   temperatureHint: 'The same for all, as the drink is meant to be drunk.',

@@ -1,3 +1,4 @@
+import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
 import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
@@ -22,26 +23,27 @@ interface TrialScienceProps {
 }
 
 /** How long each jar stood, and what that comes to at one temperature. */
-function StoodTable({ course }: { readonly course: Course }) {
+function StoodTable({ course, measures }: { readonly course: Course; readonly measures: Measures }) {
+  const comparedAt = measures.temperature(comparedAt_C);
   const jars = course.jars.filter(({ stood }) => stood !== null);
   if (jars.length === 0) return null;
   return (
     <div className="subsection">
       <h3>{courseWords.stoodHead}</h3>
-      <p className="soft small course-answer">{courseWords.stoodLine}</p>
+      <p className="soft small course-answer">{courseWords.stoodLine(comparedAt)}</p>
       <DataTable
-        caption={courseWords.stoodTable}
+        caption={courseWords.stoodTable(comparedAt)}
         rows={jars}
         rowKey={({ jar }) => jar}
         columns={[
           { head: 'Jar', cell: ({ label, level }) => `${label} (${level})` },
           { head: 'Stood', cell: ({ stood }) => hoursWords(stood?.hours ?? 0), isFigure: true },
           {
-            head: 'Hours at 22 °C',
+            head: courseWords.stoodColumn(comparedAt),
             cell: ({ stood }) => (stood === null ? '–' : equivalentWords(stood.equivalent)),
             isFigure: true,
           },
-          { head: 'Reckoned', cell: ({ stood }) => courseWords.stoodFrom[stood?.from ?? 'usual'] },
+          { head: 'Reckoned', cell: ({ stood }) => courseWords.stoodFrom[stood?.from ?? 'usual'](comparedAt) },
         ]}
       />
     </div>
@@ -87,7 +89,7 @@ function CourseSection({ trial, measures }: TrialScienceProps) {
                   <p className="soft small course-answer">{courseWords.apparent}</p>
                 </div>
               )}
-              <StoodTable course={value} />
+              <StoodTable course={value} measures={measures} />
             </>
           );
         }}

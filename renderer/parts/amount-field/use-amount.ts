@@ -14,15 +14,22 @@ export interface Amount {
   readonly isChanged: boolean;
 }
 
-/** The state of a field that is read as it is typed; a doubtful unit is asked about before it counts. */
-export function useAmount(first: string, read: (text: string) => TypedAmount): Amount {
+/**
+ * The state of a field that is read as it is typed; a doubtful unit is asked about before it counts.
+ *
+ * @param onText told of each change, where what is typed is kept for the next time
+ */
+export function useAmount(first: string, read: (text: string) => TypedAmount, onText?: (text: string) => void): Amount {
   const [text, setText] = useState(first);
   const [meant, setMeant] = useState<string | null>(null);
   const [isTouched, setIsTouched] = useState(false);
   const raw = read(text);
   return {
     text,
-    setText,
+    setText(next) {
+      setText(next);
+      onText?.(next);
+    },
     typed: raw.kind === 'doubt' && meant === text ? { kind: 'amount', value: raw.value } : raw,
     sayYes: () => setMeant(text),
     isTouched,

@@ -101,7 +101,7 @@ export function BottlingForm({ source, onDone }: { readonly source: BottleSource
           )}
         </Field>
         <AmountField label={words.rating} hint={words.ratingHint[system]} amount={rating} isTried={isTried} />
-        <AmountField label={words.sugar} hint={words.sugarHint} amount={sugar} isTried={isTried} />
+        <AmountField label={words.sugar} hint={words.sugarHint[system]} amount={sugar} isTried={isTried} />
         <Field label={words.lot} fault={faultAt(fill.error, 'lot')}>
           {(wiring) => <input {...wiring} maxLength={60} value={lot} onChange={({ target }) => setLot(target.value)} />}
         </Field>
@@ -117,9 +117,7 @@ export function BottlingForm({ source, onDone }: { readonly source: BottleSource
           />
         )}
       </Field>
-      {judged?.gauge_bar == null ? null : (
-        <p className="figures">{words.bound(judged.gauge_bar.ambient.toFixed(1), judged.gauge_bar.at35.toFixed(1))}</p>
-      )}
+      {judged?.gauge_bar == null ? null : <p className="figures">{words.bound(judged.gauge_bar, measures)}</p>}
       {judged?.cautions.map(({ code, message, basis }) => (
         <Caution key={code} basis={basis}>
           {message}

@@ -89,7 +89,7 @@ function BottlingActs({ bottling, name }: { readonly bottling: Bottling; readonl
 
 /** One bottling: how many are left, when chilled, how they poured, what to beware of. */
 export function BottlingRow({ bottling, source }: { readonly bottling: Bottling; readonly source?: ReactNode }) {
-  const { volume, sugar } = useMeasures();
+  const { volume, sugar, pressure } = useMeasures();
   const { count, size_mL, closure, bottledAt, chilledAt, lot, sugar_g_per_L, ratedGauge_bar, left } = bottling;
   const bottles = words.bottles(count, volume(size_mL), vesselWords[closure]);
   const name = lot === null ? bottles : `${lot}: ${bottles}`;
@@ -103,7 +103,7 @@ export function BottlingRow({ bottling, source }: { readonly bottling: Bottling;
           {source === undefined ? null : <span>{source}</span>} <span>{words.bottledAt(dayWords(bottledAt))}</span>{' '}
           <span>{chilledAt === null ? words.notChilled : words.chilledAt(dayWords(chilledAt))}</span>{' '}
           {sugar_g_per_L === null ? null : <span>{words.sugarAt(sugar(sugar_g_per_L))}</span>}{' '}
-          {ratedGauge_bar === null ? null : <span>{words.rated(ratedGauge_bar.toFixed(1))}</span>}{' '}
+          {ratedGauge_bar === null ? null : <span>{words.rated(pressure(ratedGauge_bar))}</span>}{' '}
           {bottling.note === null ? null : <span>{bottling.note}</span>}
         </div>
       </div>

@@ -1,3 +1,4 @@
+import type { Measures } from '#renderer/format/use-measures.ts';
 import type { pours } from '#shared/contract/bottles.ts';
 
 export const pourWords: Readonly<Record<(typeof pours)[number], string>> = {
@@ -24,18 +25,21 @@ export const words = {
     us: 'In psi, from its maker; empty: nobody says.',
   },
   sugar: 'Sugar at closing',
-  sugarHint: 'Measure it just before: 6 g/L, 1.5 brix or 1.006; empty: not known.',
+  sugarHint: {
+    metric: 'Measure it just before: 6 g/L, 1.5 brix or 1.006; empty: not known.',
+    us: 'Measure it just before: 0.8 oz/gal, 1.5 brix or 1.006; empty: not known.',
+  },
   lot: 'Lot code',
   note: 'Note',
   keep: 'Keep',
   filled: (what: string) => `Bottled ${what}.`,
-  bound: (room: string, warm: string) =>
-    `If all that sugar ferments: up to ${room} bar at 22 °C, ${warm} bar at 35 °C (filled to 96 %).`,
+  bound: (gauge_bar: { readonly ambient: number; readonly at35: number }, { pressure, temperature }: Measures) =>
+    `If all that sugar ferments: up to ${pressure(gauge_bar.ambient)} at ${temperature(22)}, ${pressure(gauge_bar.at35)} at ${temperature(35)} (filled to 96 %).`,
   bottles: (count: number, size: string, kind: string) => `${count} × ${size}, ${kind}`,
   bottledAt: (at: string) => `bottled ${at}`,
   chilledAt: (at: string) => `chilled ${at}`,
   notChilled: 'not chilled yet',
-  rated: (bar: string) => `made for ${bar} bar`,
+  rated: (pressure: string) => `made for ${pressure}`,
   sugarAt: (sugar: string) => `${sugar} sugar at closing`,
   left: (left: number, count: number) => `${left} of ${count} left`,
   chill: 'Chilled',

@@ -1,4 +1,6 @@
+import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
 import { leastReadings } from '#core/ferment/sugar-decline.ts';
+import { formatQuantity } from '#core/units/format-quantity.ts';
 import type { Course, CourseMeasure } from '#renderer/charts/course-chart-data.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { counted, joined } from '#renderer/format/words.ts';
@@ -18,7 +20,7 @@ function rangeWords(low: number | null, high: number | null): string {
 /** When a jar is as sweet as wanted, with its doubt; or what is missing. */
 export function sweetWords({ brix, sweetEnough, reasons }: Course, wanted_brix: number): string {
   if (sweetEnough !== null) {
-    return `${wanted_brix} °Bx after about ${hoursWords(sweetEnough.hours)} (95 %: ${rangeWords(sweetEnough.low, sweetEnough.high)}).`;
+    return `${formatQuantity(wanted_brix, 'brix', 'metric')} after about ${hoursWords(sweetEnough.hours)} (95 %: ${rangeWords(sweetEnough.low, sweetEnough.high)}).`;
   }
   const code = reasons.at(-1)?.code;
   if (code === 'no-decline') return 'The readings don’t fall, so no time can be told.';
@@ -33,10 +35,10 @@ export function equivalentWords({ low, high }: { readonly low: number; readonly 
     : `${hoursWords(low)} to ${hoursWords(high)}`;
 }
 
-/** How long a jar stood, and what that comes to at 22 °C; null before its start. */
-export function stoodWords({ stood }: Course): string | null {
+/** How long a jar stood, and what that comes to at the temperature jars are compared at; null before its start. */
+export function stoodWords({ stood }: Course, { temperature }: Measures): string | null {
   if (stood === null) return null;
-  return `Stood ${hoursWords(stood.hours)}; that did as much as ${equivalentWords(stood.equivalent)} at 22 °C.`;
+  return `Stood ${hoursWords(stood.hours)}; that did as much as ${equivalentWords(stood.equivalent)} at ${temperature(comparedAt_C)}.`;
 }
 
 const shown: Readonly<Record<CourseMeasure, (value: number, measures: Measures) => string>> = {

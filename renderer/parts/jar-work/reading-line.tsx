@@ -9,9 +9,10 @@ import { Button } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { GravityPart } from './gravity-part.tsx';
-import { gravityReading, type Stem } from './gravity-reading.ts';
+import { gravityReading } from './gravity-reading.ts';
 import { readingWords } from './reading-words.ts';
 import { usePhCautions } from './use-ph-cautions.ts';
+import { useStem } from './use-stem.ts';
 import type { Watched } from './watched.ts';
 import { words } from './words.ts';
 
@@ -21,8 +22,7 @@ export function ReadingLine({ watched }: { readonly watched: Watched }) {
   const measures = useMeasures();
   const [text, setText] = useState('');
   const [isTried, setIsTried] = useState(false);
-  const [chosenStem, setStem] = useState<Stem | null>(null);
-  const stem = chosenStem ?? (measures.system === 'us' ? 'fahrenheit60' : 'celsius20');
+  const [stem, setStem] = useStem(measures.system);
   const sample = useAmount('', (typed) => typedTemperature(typed, measures.system));
   const sayWithUndo = useSayWithUndo();
   const log = useRequest('readings:log', { showsFailure: true });

@@ -5,6 +5,7 @@ import {
   typedMass,
   typedShare,
   typedStrength,
+  typedSweetness,
   typedTemperature,
   typedVolume,
   typedWithin,
@@ -26,6 +27,17 @@ describe('an amount as typed', () => {
     // USDA SR28: a cup of sliced strawberries weighs 166 g.
     expect(value(typedMass('1/2 cup sliced', strawberries))).toBeCloseTo(83, 9);
     expect(typedMass('', strawberries)).toEqual({ kind: 'none' });
+  });
+  it('is a sweetness by any instrument; a bare number is °Bx', () => {
+    expect(value(typedSweetness('3'))).toBeCloseTo(3, 6);
+    expect(value(typedSweetness('2,6 °Bx'))).toBeCloseTo(2.6, 6);
+    // ICUMSA SPS-4: 10 °Bx is SG 1.03998 (20/20) and 103.81 g/L.
+    expect(value(typedSweetness('1.040'))).toBeCloseTo(10, 1);
+    expect(value(typedSweetness('103.81 g/L'))).toBeCloseTo(10, 3);
+    expect(typedSweetness('')).toEqual({ kind: 'none' });
+    expect(message(typedSweetness('0'))).toBe('Write a sweetness above zero, such as 3 brix.');
+    expect(message(typedSweetness('200 brix'))).toMatch(/permitted/i);
+    expect(message(typedSweetness('20 °C'))).toMatch(/does not say how sweet/);
   });
   it('is asked about when kilograms look like grams', () => {
     expect(typedMass('75 kg', strawberries)).toMatchObject({ kind: 'doubt', insteadWords: '75 g', value: 75_000 });

@@ -73,11 +73,14 @@ describe('the words of a jar’s sheet', () => {
     expect(sheetLack(science(unknownSugar, { base: null }))?.words).toMatch(/never counted as none/);
     if (asked.sheet === null) throw new Error('there is a sheet');
     expect(value(sugarFacts({ sheet: asked.sheet }, metric), 'Sugar in the jar')).toBe('not known');
-    expect(value(alcoholFacts({ sheet: asked.sheet, base: asked.base }), 'If all sugar became alcohol')).toBe(
+    expect(value(alcoholFacts({ sheet: asked.sheet, base: asked.base }, metric), 'If all sugar became alcohol')).toBe(
       'not known',
     );
     expect(
-      value(alcoholFacts({ sheet: asked.sheet, base: asked.base }), 'Sugar that may still ferment below 0.5 % vol'),
+      value(
+        alcoholFacts({ sheet: asked.sheet, base: asked.base }, metric),
+        'Sugar that may still ferment below 0.5 % vol',
+      ),
     ).toMatch(/g\/L, if the base holds no alcohol yet$/);
     expect(alcoholSentence(asked)).toMatch(/can’t be said while a sugar is not known/);
     const fruit = science({ additions: [{ ingredient: 'blackcurrants', mass_g: 40, state: 'fresh' }] });

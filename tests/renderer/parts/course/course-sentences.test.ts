@@ -37,9 +37,11 @@ describe('sweetWords(course, wanted)', () => {
 
 describe('stoodWords(course)', () => {
   it('says the hours stood and their range at 22 °C', () => {
-    expect(stoodWords(courseOf('A'))).toBe('Stood 48 h; that did as much as 44 h to 46 h at 22 °C.');
+    expect(stoodWords(courseOf('A'), measuresOf('metric'))).toBe(
+      'Stood 48 h; that did as much as 44 h to 46 h at 22 °C.',
+    );
     expect(equivalentWords({ low: 44.1, high: 44.3 })).toBe('about 44 h');
-    expect(stoodWords(courseOf('A', { stood: null }))).toBeNull();
+    expect(stoodWords(courseOf('A', { stood: null }), measuresOf('metric'))).toBeNull();
   });
 });
 
