@@ -1,3 +1,4 @@
+import { baseAlcohol } from '#core/ferment/base-alcohol.ts';
 import type { JarAddition } from '#core/ferment/jar-input.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import { recipeCautions } from '#core/recipe/recipe-cautions.ts';
@@ -18,6 +19,14 @@ export function cautionsOfVersion(
   const own = ownPantry(kitchen);
   const compositionOf = compositionIn(kitchen);
   const sugar_g_per_L = base?.sugar_now_g_per_L ?? base?.sugar_start_g_per_L ?? null;
+  const held =
+    base === undefined
+      ? null
+      : baseAlcohol({
+          alcohol_pctVol: base.alcohol_pctVol,
+          sugarStart_g_per_L: base.sugar_start_g_per_L,
+          sugarNow_g_per_L: base.sugar_now_g_per_L,
+        });
   const mine = version.formula.additions.flatMap(({ ingredient }) =>
     typeof ingredient === 'string' ? (ownOf(own, ingredient) ?? []) : [],
   );
@@ -35,7 +44,7 @@ export function cautionsOfVersion(
       volume_mL: version.base_mL,
       temperature_C,
       sugar_g_per_L: sugar_g_per_L ?? 0,
-      ...(base?.alcohol_pctVol == null ? {} : { alcohol_pctVol: base.alcohol_pctVol }),
+      alcohol_pctVol: held?.pctVol ?? 0,
     },
     additions: known,
     ambient_C: temperature_C,

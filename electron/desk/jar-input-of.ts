@@ -1,3 +1,4 @@
+import { type BaseAlcohol, baseAlcohol } from '#core/ferment/base-alcohol.ts';
 import type { JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
 import { ownJarIngredient } from '#core/ferment/own-jar-ingredient.ts';
@@ -45,6 +46,11 @@ export function sugarOfBase(base: Base | null): number | null {
   return base?.sugarNow_g_per_L ?? base?.sugarStart_g_per_L ?? null;
 }
 
+/** The alcohol of a base as given, else by its own sugars; null when neither says. */
+export function alcoholOfBase(base: Base | null): BaseAlcohol | null {
+  return base === null ? null : baseAlcohol(base);
+}
+
 /**
  * The jar that a formula makes in a trial, with the owner's own ingredients written out, since the core knows only the built-in pantry.
  *
@@ -72,7 +78,7 @@ export function jarInputOf(kitchen: Kitchen, trial: TrialWhole, formula: Formula
         volume_mL: base_mL,
         temperature_C: base?.temperature_C ?? room.temperature_C,
         sugar_g_per_L: sugarOfBase(base),
-        alcohol_pctVol: base?.alcohol_pctVol ?? 0,
+        alcohol_pctVol: alcoholOfBase(base)?.pctVol ?? 0,
       },
       additions,
       ambient_C: room.temperature_C,

@@ -10,7 +10,7 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Jar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { TrialWhole } from '#store/trials.ts';
-import { type KnownJar, sheetProblem } from './jar-input-of.ts';
+import { alcoholOfBase, type KnownJar, sheetProblem } from './jar-input-of.ts';
 import {
   eventsOf,
   pointsOf,
@@ -114,7 +114,7 @@ export function sheetOfJar(kitchen: Kitchen, whole: JarInTrial, asked: number | 
               sugar === null
                 ? null
                 : ({ g_per_L: sugar, from: base.sugarNow_g_per_L === null ? 'start' : 'now' } as const),
-            alcohol_pctVol: base.alcohol_pctVol,
+            alcohol: alcoholOfBase(base),
           },
   };
   const unclosed = sheetProblem(known);

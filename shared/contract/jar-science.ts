@@ -48,7 +48,8 @@ const jarScience = z.strictObject({
       id,
       name: z.string(),
       sugar: z.strictObject({ g_per_L: z.number(), from: z.enum(['now', 'start']) }).nullable(),
-      alcohol_pctVol: z.number().nullable(),
+      /** As given, or at most what its own sugars could have become. */
+      alcohol: z.strictObject({ pctVol: z.number(), from: z.enum(['given', 'fermented']) }).nullable(),
     })
     .nullable(),
   /** Whether vessel and cover keep the gas in. */

@@ -142,12 +142,30 @@ describe('sheets:ofJar', () => {
     expect(found).toMatchObject({
       problem: null,
       room: { temperature_C: 22, from: 'plan' },
-      base: { name: 'B', sugar: { g_per_L: 40, from: 'now' }, alcohol_pctVol: 0.3 },
+      base: { name: 'B', sugar: { g_per_L: 40, from: 'now' }, alcohol: { pctVol: 0.3, from: 'given' } },
       isClosed: false,
       closing: null,
       cold: null,
     });
     expect(found.sheet).toEqual((await ask('sheets:ofTrial', { trial })).levels[0]?.sheet);
+  });
+
+  it('counts what a base holds by its own start and present sugar, where nobody gave its alcohol', async () => {
+    const { ask } = await temporaryDesk();
+    const { alcohol_pctVol: _, ...bare } = kept;
+    const { base } = await ask('bases:start', bare);
+    const { jars } = await ask('trials:save', { ...daysPlan, base });
+    const found = await ask('sheets:ofJar', { jar: jars[0]?.id ?? '' });
+    // 20 g/L of sucrose are gone: 4 × 46.068 / 342.297 of it is ethanol, of 789.2391 g/L (OIML R 22): 1.3642 % vol.
+    expect(found.base?.alcohol).toEqual({ pctVol: expect.closeTo(1.3642, 3), from: 'fermented' });
+    expect(found.sheet?.alcohol.sugarLeftToHalfPercent_g_per_L).toBe(0);
+    const given = await temporaryDesk();
+    const none = await given.ask('bases:start', { ...kept, alcohol_pctVol: 0 });
+    const plain = await given.ask('trials:save', { ...daysPlan, base: none.base });
+    const without = await given.ask('sheets:ofJar', { jar: plain.jars[0]?.id ?? '' });
+    const more = (found.sheet?.alcohol.ifAllSugar_pctVol ?? 0) - (without.sheet?.alcohol.ifAllSugar_pctVol ?? 0);
+    const share = daysPlan.baseEach_mL / (found.sheet?.volume_mL ?? 1);
+    expect(more).toBeCloseTo(1.3642 * share, 3);
   });
 
   it('never takes an unknown sugar for none', async () => {

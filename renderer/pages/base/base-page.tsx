@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { type BaseAlcohol, baseAlcohol } from '#core/ferment/base-alcohol.ts';
 import { readingCautions } from '#core/ferment/reading-cautions.ts';
 import { hoursBetween } from '#core/trial/moment.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
@@ -27,6 +28,11 @@ import './base.css';
 
 type Base = ValueOf<'bases:open'>;
 
+function alcoholWords(alcohol: BaseAlcohol | null): string {
+  if (alcohol === null) return words.unknown;
+  return alcohol.from === 'given' ? words.alcoholGiven(alcohol.pctVol) : words.alcoholAtMost(alcohol.pctVol.toFixed(1));
+}
+
 function factsOf(base: Base, measures: Measures): Fact[] {
   const orUnknown = (value: number | null, shown: (value: number) => string) =>
     value === null ? words.unknown : shown(value);
@@ -48,7 +54,7 @@ function factsOf(base: Base, measures: Measures): Fact[] {
       name: words.planned,
       value: base.plannedHours === null ? words.plannedUsual : shownSpan(base.plannedHours),
     },
-    { name: words.alcohol, value: orUnknown(base.alcohol_pctVol, (value) => `${value} % vol`) },
+    { name: words.alcohol, value: alcoholWords(baseAlcohol(base)) },
   ];
 }
 

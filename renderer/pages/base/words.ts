@@ -15,6 +15,8 @@ export const words = {
   unknown: 'unknown',
   temperature: 'Stands at',
   alcohol: 'Alcohol',
+  alcoholGiven: (pctVol: number) => `${pctVol} % vol`,
+  alcoholAtMost: (pctVol: string) => `up to ${pctVol} % vol, by the sugar that is gone`,
   planned: 'First ferment planned',
   plannedUsual: '2 days (common practice, no source)',
   wentIn: 'What went in',

@@ -1,3 +1,4 @@
+import type { BaseAlcohol } from '#core/ferment/base-alcohol.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import type { JarScience } from './sheet-words.ts';
 
@@ -8,6 +9,13 @@ export interface Reckoning {
 }
 
 const roomFrom = { plan: 'as planned', base: 'as its base stood', usual: 'since nobody said' } as const;
+
+function baseAlcoholWords(alcohol: BaseAlcohol | null): string {
+  if (alcohol === null) return 'alcohol not known and counted as none';
+  return alcohol.from === 'given'
+    ? `alcohol ${alcohol.pctVol} % vol`
+    : `alcohol up to ${alcohol.pctVol.toFixed(1)} % vol, were all the sugar that is gone since its start alcohol`;
+}
 
 /** How a jar's sheet is reckoned, line by line. */
 export function reckoningOf({ sheet, base, room, closing, cold }: JarScience, measures: Measures): Reckoning[] {
@@ -21,7 +29,7 @@ export function reckoningOf({ sheet, base, room, closing, cold }: JarScience, me
             what:
               sugar === null
                 ? `Base “${base.name}”: its sugar is not known.`
-                : `Base “${base.name}”: ${measures.sugar(sugar.g_per_L)} ${sugar.from === 'now' ? 'as last given' : 'as it was started; what has fermented since is still counted'}, alcohol ${base.alcohol_pctVol === null ? 'not known and counted as none' : `${base.alcohol_pctVol} % vol`}.`,
+                : `Base “${base.name}”: ${measures.sugar(sugar.g_per_L)} ${sugar.from === 'now' ? 'as last given' : 'as it was started; what has fermented since is still counted'}, ${baseAlcoholWords(base.alcohol)}.`,
             basis: 'As written down under Bases',
           },
         ]),

@@ -109,11 +109,13 @@ export function sugarFacts({ sheet }: { readonly sheet: Sheet }, measures: Measu
 export function alcoholSentence({ sheet, base }: JarScience): string {
   const most = sheet?.alcohol.ifAllSugar_pctVol ?? null;
   if (most === null) return 'How much alcohol it could reach can’t be said while a sugar is not known.';
-  const held = base?.alcohol_pctVol ?? null;
+  const held = base?.alcohol ?? null;
   return `Were all its sugar to become alcohol, it would hold ${most.toFixed(1)} % vol, ${
     held === null
       ? 'and what the base holds already comes on top: nobody has said how much that is'
-      : `with the ${held.toFixed(1)} % vol that the base holds already counted in`
+      : held.from === 'given'
+        ? `with the ${held.pctVol.toFixed(1)} % vol that the base holds already counted in`
+        : `with up to ${held.pctVol.toFixed(1)} % vol that the base may hold already counted in: so much its own sugar can have made`
   }. Neither figure below is a forecast: most jars are stopped long before, and bacteria take their share.`;
 }
 
@@ -131,7 +133,7 @@ export function alcoholFacts(
       value:
         left === 0
           ? 'none: the base is past it'
-          : `${measures.sugar(left)}${base?.alcohol_pctVol == null ? ', if the base holds no alcohol yet' : ''}`,
+          : `${measures.sugar(left)}${base?.alcohol == null ? ', if the base holds no alcohol yet' : ''}`,
     },
   ];
 }

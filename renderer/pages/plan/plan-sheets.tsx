@@ -1,3 +1,4 @@
+import { baseAlcohol } from '#core/ferment/base-alcohol.ts';
 import { closedAtStart } from '#core/ferment/closed-at-start.ts';
 import type { JarAddition, JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
@@ -51,7 +52,7 @@ function sheetsOf({ judged }: PlanWork, pantry: Pantry): NamedSheet[] {
         volume_mL: plan.baseEach_mL,
         temperature_C: base?.temperature_C ?? ambient_C,
         sugar_g_per_L: base?.sugarNow_g_per_L ?? base?.sugarStart_g_per_L ?? null,
-        ...(base?.alcohol_pctVol == null ? {} : { alcohol_pctVol: base.alcohol_pctVol }),
+        alcohol_pctVol: base === null ? 0 : (baseAlcohol(base)?.pctVol ?? 0),
       },
       additions,
       ambient_C,

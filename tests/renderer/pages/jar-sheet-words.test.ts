@@ -28,7 +28,7 @@ const science = (change: Partial<JarInput> = {}, more: Partial<JarScience> = {})
   sheet: jarSheet({ ...jar, ...change }) as JarScience['sheet'],
   problem: null,
   room: { temperature_C: 22, from: 'plan' },
-  base: { id: idOf(5), name: 'Saturday', sugar: { g_per_L: 30, from: 'now' }, alcohol_pctVol: 0.4 },
+  base: { id: idOf(5), name: 'Saturday', sugar: { g_per_L: 30, from: 'now' }, alcohol: { pctVol: 0.4, from: 'given' } },
   isClosed: false,
   closing: null,
   cold: null,
@@ -64,7 +64,7 @@ describe('the words of a jar’s sheet', () => {
   });
 
   it('say and ask for an unknown sugar; nowhere does it count as none', () => {
-    const asked = science(unknownSugar, { base: { id: idOf(5), name: 'Saturday', sugar: null, alcohol_pctVol: null } });
+    const asked = science(unknownSugar, { base: { id: idOf(5), name: 'Saturday', sugar: null, alcohol: null } });
     expect(sheetSentence(asked, metric)).toMatch(/How sweet it starts is not known\.$/);
     expect(sheetLack(asked)).toMatchObject({
       to: `/bases/${idOf(5)}`,
@@ -92,7 +92,12 @@ describe('the words of a jar’s sheet', () => {
     expect(alcoholSentence(science())).toMatch(
       /the 0\.4 % vol that the base holds already counted in\. Neither figure below is a forecast/,
     );
-    const base = { id: idOf(5), name: 'Saturday', sugar: null, alcohol_pctVol: null };
+    const fermented = { pctVol: 1.3639, from: 'fermented' } as const;
+    const sweet = { id: idOf(5), name: 'Saturday', sugar: null, alcohol: fermented };
+    expect(alcoholSentence(science({}, { base: sweet }))).toMatch(
+      /with up to 1\.4 % vol that the base may hold already counted in: so much its own sugar can have made\./,
+    );
+    const base = { id: idOf(5), name: 'Saturday', sugar: null, alcohol: null };
     expect(alcoholSentence(science({}, { base }))).toMatch(/comes on top: nobody has said how much/);
   });
 
