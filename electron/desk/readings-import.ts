@@ -1,5 +1,5 @@
+import { readingColumns } from '#shared/closed-lists.ts';
 import { brix, ph, sg, temperature_C } from '#shared/contract/fields.ts';
-import { readingColumns } from '#shared/contract/readings-table.ts';
 import { storedMoment } from '#store/stored-moment.ts';
 import type { Columns } from '#store/tables.ts';
 import { findTrial, type TrialWhole } from '#store/trials.ts';

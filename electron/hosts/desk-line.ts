@@ -1,5 +1,6 @@
+import { isApart } from '#shared/apart-requests.ts';
 import type { AskMessage, DeskEvent } from '#shared/carriage.ts';
-import { allRequests, isRequestName } from '#shared/contract/all-requests.ts';
+
 import type { Envelope } from '#shared/failure.ts';
 import { type DeskThread, startDeskThread } from './desk-thread.ts';
 
@@ -28,8 +29,8 @@ const tendsAfter_ms = 2_000;
 const tendsEvery_ms = 24 * 3_600_000;
 
 /**
- * Starts the desk in a worker thread with its kitchen; opening errors settle every request as that failure. A request that the
- * contract marks `apart` gets a thread of its own for as long as it lasts, and holds nobody up.
+ * Starts the desk in a worker thread with its kitchen; opening errors settle every request as that failure. One of
+ * `apartRequests` gets a thread of its own for as long as it lasts, and holds nobody up.
  */
 export function openDeskLine({ worker, store, makes = 'any', log, onTended }: DeskLineOptions): DeskLine {
   const listeners = new Set<(event: DeskEvent) => void>();
@@ -69,9 +70,9 @@ export function openDeskLine({ worker, store, makes = 'any', log, onTended }: De
           error: { code: 'invalid-input', message: 'This request is under way already.', path: ['ask'] },
         };
       }
-      const isApart = isRequestName(message.name) && allRequests[message.name].apart;
-      if (!isApart) underWay.set(message.ask, main);
-      const envelope = await (isApart ? apart(message) : main.ask(message));
+      const goesApart = isApart(message.name);
+      if (!goesApart) underWay.set(message.ask, main);
+      const envelope = await (goesApart ? apart(message) : main.ask(message));
       underWay.delete(message.ask);
       if (envelope.ok) tendFromNowOn();
       return envelope;

@@ -5,6 +5,7 @@ import { finderWords } from '#renderer/parts/finder/finder-words.ts';
 import { Icon } from '#renderer/parts/icon/icon.tsx';
 import { KeysHelp } from '#renderer/parts/keys-help/keys-help.tsx';
 import { keysWords } from '#renderer/parts/keys-help/keys-words.ts';
+import { startAtHeading } from '#renderer/parts/page-head/heading-focus.ts';
 import { SampleMark, Tape } from '#renderer/parts/tape/tape.tsx';
 import type { Bridge } from '#shared/carriage.ts';
 import { DropTarget } from './drop-target.tsx';
@@ -49,7 +50,7 @@ export function Frame({ bridge, children }: FrameProps) {
       return;
     }
     window.scrollTo(0, 0);
-    main.current?.querySelector('h1')?.focus({ preventScroll: true });
+    startAtHeading(main.current);
   }, [place]);
 
   return (

@@ -1,4 +1,3 @@
-import './quiet-zod.ts';
 import './fonts.css';
 import './tokens.css';
 import './base.css';
@@ -10,6 +9,7 @@ import { Failure } from '#shared/failure.ts';
 import { App } from './app.tsx';
 import { ask, connect } from './ask.ts';
 import { findBridge, forgetKey } from './find-bridge.ts';
+import { fetchScreens } from './later-screens.ts';
 import { UsedAddress } from './used-address.tsx';
 
 // The page's boot: find the way to the desk, make sure that it is let in, show the kitchen.
@@ -30,18 +30,26 @@ async function start(): Promise<void> {
   layTheme(document.documentElement);
   const root = createRoot(place);
   const bridge = await findBridge({ window });
-  if (bridge !== null) connect(bridge);
-  if (bridge === null || !(await isLetIn())) {
+  const turnAway = () => {
     forgetKey(window);
     root.render(<UsedAddress />);
+  };
+  if (bridge === null) {
+    turnAway();
     return;
   }
+  connect(bridge);
+  // Drawn at once: the first answer only tells whether a kept key still opens.
   root.render(
     <StrictMode>
       <App bridge={bridge} />
     </StrictMode>,
   );
-  requestIdleCallback(fetchDrawings, { timeout: 5000 });
+  if (!(await isLetIn())) {
+    turnAway();
+    return;
+  }
+  requestIdleCallback(() => void fetchScreens().then(fetchDrawings), { timeout: 5000 });
 }
 
 void start();

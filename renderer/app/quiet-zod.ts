@@ -1,4 +1,4 @@
 import { z } from 'zod';
 
-// The content policy forbids eval, and zod tries it once unless told not to. This file is imported before any schema.
+// The content policy forbids eval, and zod tries it once unless told not to. Whoever writes a schema in the page imports this file first.
 z.config({ jitless: true });

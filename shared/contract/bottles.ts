@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { vesselKinds } from '#core/ferment/jar-input.ts';
+import { pours } from '../closed-lists.ts';
 import { caution } from './ferment.ts';
 import { count, id, line, moment, note, sugar_g_per_L } from './fields.ts';
 import { reads, writes } from './request.ts';
@@ -8,9 +9,6 @@ import { reads, writes } from './request.ts';
 
 /** The vessels of the contract that close. */
 export const closure = z.enum(vesselKinds).exclude(['open-jar']);
-
-/** How a bottle poured. */
-export const pours = ['flat', 'gentle', 'lively', 'gushed'] as const;
 
 const opening = z.strictObject({
   id,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { allergens } from '../closed-lists.ts';
 
 // The words and numbers that every domain of the contract uses. Lengths are capped here, once.
 
@@ -67,21 +68,4 @@ export const drawnSeed = seed.default(() => globalThis.crypto.getRandomValues(ne
 /** Which edition of a row the caller saw; a write with an older one is refused as `changed-since`. */
 export const revision = z.int().min(1);
 
-/** What a taster avoids or an ingredient brings: the 14 of EU law (Regulation 1169/2011, Annex II) that kitchens meet. */
-export const allergens = [
-  'gluten',
-  'crustaceans',
-  'eggs',
-  'fish',
-  'peanuts',
-  'soya',
-  'milk',
-  'nuts',
-  'celery',
-  'mustard',
-  'sesame',
-  'sulphites',
-  'lupin',
-  'molluscs',
-] as const;
 export const allergen = z.enum(allergens);

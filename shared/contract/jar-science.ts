@@ -1,7 +1,7 @@
 import { z } from 'zod';
+import { sightingKinds } from '../closed-lists.ts';
 import { caution, jarSheet } from './ferment.ts';
 import { brix, id, sugar_g_per_L } from './fields.ts';
-import { sightingKinds } from './jars.ts';
 import { reason } from './reason.ts';
 import { reads } from './request.ts';
 

@@ -1,29 +1,10 @@
 import { z } from 'zod';
+import { sightingKinds } from '../closed-lists.ts';
 import { brix, id, line, moment, name, note, ph, revision, sg, temperature_C } from './fields.ts';
 import { formula, vessel } from './formula.ts';
 import { reads, writes } from './request.ts';
 
 export const jarStates = ['planned', 'fermenting', 'pulled', 'strained', 'discarded'] as const;
-
-/** What can be seen in a jar. `mould` discards it; `looked` is a look that saw nothing new, `stirred` a stir. */
-export const sightingKinds = [
-  'first-bubbles',
-  'steady-bubbles',
-  'bubbles-slowing',
-  'froth',
-  'fruit-risen',
-  'fruit-sunk',
-  'colour-taken',
-  'colour-fading',
-  'cloudy',
-  'clear',
-  'smell',
-  'film',
-  'mould',
-  'looked',
-  'stirred',
-  'other',
-] as const;
 
 /** Acids that a titration may be stated as. */
 export const acids = ['lactic', 'acetic', 'citric', 'malic', 'tartaric'] as const;

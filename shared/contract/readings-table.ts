@@ -1,19 +1,7 @@
 import { z } from 'zod';
+import { readingColumns } from '../closed-lists.ts';
 import { id } from './fields.ts';
 import { writes } from './request.ts';
-
-export const readingColumns = [
-  'jar',
-  'at',
-  'hours',
-  'brix',
-  'sg',
-  'ph',
-  'temperature_C',
-  'acidity_g_per_L',
-  'acidity_as',
-  'note',
-] as const;
 
 export const readingsTableRequests = {
   /**

@@ -4,7 +4,7 @@ import type { z } from 'zod';
  * One request of the contract: what goes in, what comes out, and how it behaves.
  *
  * `needs` says whether a kitchen is opened for it at all; `writes` requests are refused on a read-only store; `long` requests report
- * progress and can be stopped; `apart` ones do not hold up the others.
+ * progress and can be stopped. Those of `shared/apart-requests.ts` do not hold up the others.
  */
 export interface RequestShape<
   Input extends z.ZodType = z.ZodType,
@@ -16,38 +16,35 @@ export interface RequestShape<
   readonly needs: Needs;
   readonly writes: boolean;
   readonly long: boolean;
-  /** Answered in a thread of its own, with its own connection: it may last, and nobody waits for it. */
-  readonly apart: boolean;
 }
 
 interface Options {
   readonly long?: boolean;
-  readonly apart?: boolean;
 }
 
 /** A request that only computes from its input: it works without any kitchen. */
 export function computes<Input extends z.ZodType, Output extends z.ZodType>(
   input: Input,
   output: Output,
-  { long = false, apart = false }: Options = {},
+  { long = false }: Options = {},
 ): RequestShape<Input, Output, 'nothing'> {
-  return { input, output, needs: 'nothing', writes: false, long, apart };
+  return { input, output, needs: 'nothing', writes: false, long };
 }
 
 /** A request that reads the kitchen. */
 export function reads<Input extends z.ZodType, Output extends z.ZodType>(
   input: Input,
   output: Output,
-  { long = false, apart = false }: Options = {},
+  { long = false }: Options = {},
 ): RequestShape<Input, Output, 'kitchen'> {
-  return { input, output, needs: 'kitchen', writes: false, long, apart };
+  return { input, output, needs: 'kitchen', writes: false, long };
 }
 
 /** A request that changes the kitchen. */
 export function writes<Input extends z.ZodType, Output extends z.ZodType>(
   input: Input,
   output: Output,
-  { long = false, apart = false }: Options = {},
+  { long = false }: Options = {},
 ): RequestShape<Input, Output, 'kitchen'> {
-  return { input, output, needs: 'kitchen', writes: true, long, apart };
+  return { input, output, needs: 'kitchen', writes: true, long };
 }

@@ -66,20 +66,19 @@ export const storeRequests = {
   ),
   'store:check': reads(z.strictObject({}), z.strictObject({ ok: z.boolean(), problems: z.array(z.string()) }), {
     long: true,
-    apart: true,
   }),
-  'store:backup': reads(z.strictObject({ to: place.optional() }), backup, { long: true, apart: true }),
+  'store:backup': reads(z.strictObject({ to: place.optional() }), backup, { long: true }),
   /** What the program does by itself at each start and daily: a backup when due, fewer old ones, the bin rid of what is old. */
   'store:tend': writes(
     z.strictObject({}),
     z.strictObject({ backup: backup.nullable(), thinned: z.int(), emptied: z.int() }),
-    { long: true, apart: true },
+    { long: true },
   ),
   /** Saves what can be read of a damaged kitchen into a new file. */
   'store:rescue': reads(
     z.strictObject({ to: place.optional() }),
     z.strictObject({ file: z.string(), rows: z.int(), fromLog: z.int(), lost: z.int() }),
-    { long: true, apart: true },
+    { long: true },
   ),
   /** `due`: something changed since the newest. `copies`: files beside the kitchen that look like a second edition of it. */
   'backups:list': reads(
@@ -102,7 +101,7 @@ export const storeRequests = {
   'backups:restore': reads(
     z.strictObject({ name: z.string().min(1).max(1000) }),
     z.strictObject({ file: z.string(), bytes: z.int() }),
-    { long: true, apart: true },
+    { long: true },
   ),
   /** Everything that ever happened to one row, the newest first. */
   'history:row': reads(
@@ -125,7 +124,7 @@ export const storeRequests = {
   'tasters:erase': writes(
     z.strictObject({ taster: id }),
     z.strictObject({ taster: id, name: z.string(), entries: z.int(), backups: z.int() }),
-    { long: true, apart: true },
+    { long: true },
   ),
   'history:read': reads(
     z.strictObject({ limit: count(1, 500).default(50), before: z.int().min(1).optional() }),

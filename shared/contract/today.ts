@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { needKinds } from '#core/trial/need.ts';
+import { snoozeSpans } from '../closed-lists.ts';
 import { id, line } from './fields.ts';
 import { reads, writes } from './request.ts';
 
@@ -40,8 +41,6 @@ const need = z.strictObject({
   basis: z.string().nullable(),
   snooze: z.strictObject({ ids: z.array(id), until: z.string(), reason: z.string().nullable() }).nullable(),
 });
-
-export const snoozeSpans = ['hour', 'tonight', 'tomorrow'] as const;
 
 export const todayRequests = {
   'today:read': reads(

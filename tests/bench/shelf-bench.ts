@@ -9,6 +9,7 @@ import { startLoopback } from '#hosts/loopback/loopback-server.ts';
 import { newAddition, newLevel, newPlan, type PlanDraft } from '#renderer/pages/plan/plan-draft.ts';
 import { buildWhenStale } from '#scripts/build.ts';
 import { findBrowser } from '#scripts/find-browser.ts';
+import { medianAnd95, quantile } from './percentiles.ts';
 
 const dist = join(import.meta.dirname, '..', '..', 'dist');
 const frame_ms = 16;
@@ -96,11 +97,6 @@ async function timedMoves(page: Page): Promise<TimedMove[]> {
   return timed;
 }
 
-function quantile(values: readonly number[], share: number): number {
-  const inOrder = values.toSorted((a, b) => a - b);
-  return inOrder[Math.min(inOrder.length - 1, Math.floor(share * inOrder.length))] ?? Number.NaN;
-}
-
 /** Prints the median and the 95th percentile; the aim is one frame of 16 ms. */
 export async function shelfBench(): Promise<void> {
   const browserPath = findBrowser();
@@ -134,8 +130,7 @@ export async function shelfBench(): Promise<void> {
       .waitFor();
     const timed = await timedMoves(page);
     const of = (figure: keyof TimedMove) => timed.map((one) => one[figure]);
-    const said = (figure: keyof TimedMove) =>
-      `${quantile(of(figure), 0.5).toFixed(1)} ms median, ${quantile(of(figure), 0.95).toFixed(1)} ms 95th percentile`;
+    const said = (figure: keyof TimedMove) => medianAnd95(of(figure));
     console.log(
       `shelf of ${jars} jars drawn again while the slider moves (${timed.length} moves; script, style and layout): ${said('clock')} by the clock; ${said('processor')} of the processor's time; aim ${frame_ms} ms: ${quantile(of('processor'), 0.95) <= frame_ms ? 'met' : 'missed'} in the processor's time, ${quantile(of('clock'), 0.95) <= frame_ms ? 'met' : 'missed'} by the clock`,
     );

@@ -1,8 +1,6 @@
 import { createReadStream } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { Socket } from 'node:net';
-import { z } from 'zod';
-import type { AskMessage } from '#shared/carriage.ts';
 import { type Envelope, Failure } from '#shared/failure.ts';
 import type { DeskLine } from '../desk-line.ts';
 import { presentPageFile } from '../page-files.ts';
@@ -11,6 +9,7 @@ import { readJson } from '../read-json.ts';
 import { accessFor } from './access.ts';
 import { eventStreams } from './event-streams.ts';
 import { keyOf, pathOf, refusal } from './gatekeeper.ts';
+import { readAsk, readStop, readTicket } from './messages.ts';
 
 export interface LoopbackOptions {
   readonly line: DeskLine;
@@ -39,14 +38,6 @@ export interface Loopback {
   close(): Promise<void>;
 }
 
-const askMessage = z.strictObject({
-  ask: z.string().min(1).max(100),
-  name: z.string().max(200),
-  input: z.unknown(),
-});
-const stopMessage = z.strictObject({ ask: z.string().min(1).max(100) });
-const keyMessage = z.strictObject({ ticket: z.string().max(200) });
-
 function send(response: ServerResponse, status: number, body: unknown): void {
   const text = JSON.stringify(body);
   response.writeHead(status, {
@@ -70,8 +61,8 @@ async function answer(
 ): Promise<void> {
   const path = pathOf(request);
   if (path === '/key') {
-    const asked = keyMessage.safeParse(await readJson(request, 4096));
-    const key = asked.success ? door.access.trade(asked.data.ticket) : null;
+    const ticket = readTicket(await readJson(request, 4096));
+    const key = ticket === null ? null : door.access.trade(ticket);
     send(
       response,
       key === null ? 403 : 200,
@@ -94,18 +85,17 @@ async function answer(
   }
   const body = await readJson(request);
   if (path === '/stop') {
-    const stop = stopMessage.safeParse(body);
-    if (stop.success) options.line.stop(stop.data.ask);
-    send(response, 200, { ok: stop.success });
+    const stopped = readStop(body);
+    if (stopped !== null) options.line.stop(stopped);
+    send(response, 200, { ok: stopped !== null });
     return;
   }
-  const message = askMessage.safeParse(body);
-  if (!message.success) {
+  const message = readAsk(body);
+  if (message === null) {
     send(response, 400, failed('invalid-input', 'A request needs ask, name and input.'));
     return;
   }
-  const { ask, name, input } = message.data satisfies Omit<AskMessage, 'input'> & { input?: unknown };
-  const envelope = await options.line.ask({ ask, name, input });
+  const envelope = await options.line.ask(message);
   response.once('finish', door.firstAnswer);
   send(response, 200, envelope);
 }

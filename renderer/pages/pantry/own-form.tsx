@@ -4,7 +4,7 @@ import { capital, ingredientKindWords } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
-import { allergens as allAllergens } from '#shared/contract/fields.ts';
+import { allergens as allAllergens } from '#shared/closed-lists.ts';
 import { CompositionPart } from './composition-part.tsx';
 import type { Ingredient } from './ingredient-words.ts';
 import { measureLines, readMeasures } from './read-measures.ts';

@@ -1,3 +1,4 @@
+import '#renderer/app/quiet-zod.ts';
 import { z } from 'zod';
 import { factors } from '#core/trial/factor.ts';
 import { additionStates, covers, vesselKinds } from '#core/trial/formula.ts';

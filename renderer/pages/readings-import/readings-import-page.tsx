@@ -11,8 +11,8 @@ import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
+import { readingColumns } from '#shared/closed-lists.ts';
 import type { AskedOf, ValueOf } from '#shared/contract/all-requests.ts';
-import { readingColumns } from '#shared/contract/readings-table.ts';
 import { meaningWords, words } from './words.ts';
 import './readings-import.css';
 

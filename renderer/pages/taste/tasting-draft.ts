@@ -1,3 +1,4 @@
+import '#renderer/app/quiet-zod.ts';
 import { z } from 'zod';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
 import type { Unit } from '#core/units/unit-table.ts';

@@ -4,7 +4,7 @@ import { dayAndTime } from '#renderer/format/moments.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
-import { snoozeSpans } from '#shared/contract/today.ts';
+import { snoozeSpans } from '#shared/closed-lists.ts';
 import { type Need, needTitle, ownZone } from './need.ts';
 import { spanWordsOf, words } from './words.ts';
 

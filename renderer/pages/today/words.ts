@@ -1,5 +1,5 @@
 import type { NeedKind } from '#core/trial/need.ts';
-import type { snoozeSpans } from '#shared/contract/today.ts';
+import type { snoozeSpans } from '#shared/closed-lists.ts';
 
 interface NeedWords {
   /** What is to be done, of what. */

@@ -108,7 +108,7 @@ function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly me
         <p key={problem}>{problem}</p>
       ))}
       <DataTable
-        caption={words.sheets}
+        caption={words.sheetsTable}
         rows={sheets.levels}
         rowKey={({ level }) => level}
         columns={[

@@ -20,6 +20,7 @@ export const words = {
   pullDue: (labels: string) => `Pull what is due: ${labels}`,
   course: 'The jars’ course',
   sheets: 'What the jars hold and may become',
+  sheetsTable: 'What each level’s jar holds, and the most it may become',
   sheetsNote:
     'Alcohol as if all sugar became alcohol: a bound, not a forecast. Each jar’s own page tells how it is reckoned.',
   notKnown: 'not known',

@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import { bottlePressure } from '#core/ferment/bottle-pressure.ts';
+import { type VesselKind, vesselKinds } from '#core/ferment/jar-input.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { amountOf, isClear, typedStrength, typedVolume, typedWithin } from '#renderer/format/typed-amount.ts';
 import { typedPressure } from '#renderer/format/typed-cellar.ts';
@@ -12,7 +13,6 @@ import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
-import { closure } from '#shared/contract/bottles.ts';
 import { words } from './words.ts';
 
 /** What is bottled: a jar or a batch, and as sentences call it. */
@@ -22,7 +22,8 @@ export interface BottleSource {
   readonly lot?: string | null;
 }
 
-type Closure = (typeof closure.options)[number];
+type Closure = Exclude<VesselKind, 'open-jar'>;
+const closures = vesselKinds.filter((kind): kind is Closure => kind !== 'open-jar');
 
 /** Bottles a jar or a batch; what pressure may build up stands there before anything is closed. */
 export function BottlingForm({ source, onDone }: { readonly source: BottleSource; readonly onDone: () => void }) {
@@ -92,7 +93,7 @@ export function BottlingForm({ source, onDone }: { readonly source: BottleSource
         <Field label={words.closure}>
           {(wiring) => (
             <select {...wiring} value={kind} onChange={({ target }) => setKind(target.value as Closure)}>
-              {closure.options.map((each) => (
+              {closures.map((each) => (
                 <option key={each} value={each}>
                   {vesselWords[each]}
                 </option>

@@ -3,7 +3,7 @@ import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
-import { pours } from '#shared/contract/bottles.ts';
+import { pours } from '#shared/closed-lists.ts';
 import { pourWords, words } from './words.ts';
 
 /** How a bottle poured: one touch, with a word about it where there is one. */

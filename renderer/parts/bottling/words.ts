@@ -1,5 +1,5 @@
 import type { Measures } from '#renderer/format/use-measures.ts';
-import type { pours } from '#shared/contract/bottles.ts';
+import type { pours } from '#shared/closed-lists.ts';
 
 export const pourWords: Readonly<Record<(typeof pours)[number], string>> = {
   flat: 'flat',

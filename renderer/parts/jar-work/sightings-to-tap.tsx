@@ -3,7 +3,7 @@ import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
-import { sightingKinds } from '#shared/contract/jars.ts';
+import { sightingKinds } from '#shared/closed-lists.ts';
 import type { Jar } from './next-act.ts';
 import { type Watched, watchedJar } from './watched.ts';
 import { sightingWords, words } from './words.ts';

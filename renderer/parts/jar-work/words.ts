@@ -1,4 +1,4 @@
-import type { sightingKinds } from '#shared/contract/jars.ts';
+import type { sightingKinds } from '#shared/closed-lists.ts';
 
 export type JarAct = 'start' | 'pull' | 'strain';
 

@@ -1,4 +1,5 @@
-import { type ReactNode, useEffect } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
+import { headingCame } from './heading-focus.ts';
 import './page-head.css';
 
 interface PageHeadProps {
@@ -11,6 +12,8 @@ interface PageHeadProps {
 
 /** The head of a page; names the window too. */
 export function PageHead({ title, above, lead, actions }: PageHeadProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => headingCame(heading.current), []);
   useEffect(() => {
     document.title = `${title} · Sidejar`;
   }, [title]);
@@ -18,7 +21,9 @@ export function PageHead({ title, above, lead, actions }: PageHeadProps) {
     <header className="page-head">
       <div className="page-head-words">
         {above === undefined ? null : <div className="page-head-above">{above}</div>}
-        <h1 tabIndex={-1}>{title}</h1>
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
         {lead === undefined ? null : <div className="page-head-lead">{lead}</div>}
       </div>
       {actions === undefined ? null : <div className="button-row no-print">{actions}</div>}

@@ -4,8 +4,8 @@ import { capital } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { allergens } from '#shared/closed-lists.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { allergens } from '#shared/contract/fields.ts';
 import { words } from './words.ts';
 
 type Taster = ValueOf<'tasters:list'>['tasters'][number];
