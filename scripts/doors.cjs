@@ -52,13 +52,21 @@ const rooms = [
   {
     name: 'hosts',
     files: '^electron/hosts/(?!ipc/)',
-    may: ['^electron/hosts/(?!ipc/)', '^electron/desk/', '^shared/', '^node_modules/zod', builtin],
+    may: ['^electron/hosts/(?!ipc/)', '^electron/desk/', '^shared/', '^core/words/', '^node_modules/zod', builtin],
     door: 'a host carries requests to the desk (#desk/…) in the contract’s shapes (#shared/…). Only electron/hosts/ipc may import electron.',
   },
   {
     name: 'ipc host',
     files: '^electron/hosts/ipc/',
-    may: ['^electron/hosts/', '^electron/desk/', '^shared/', '^node_modules/electron', '^electron$', builtin],
+    may: [
+      '^electron/hosts/',
+      '^electron/desk/',
+      '^shared/',
+      '^core/words/',
+      '^node_modules/electron',
+      '^electron$',
+      builtin,
+    ],
     door: 'the ipc host carries requests between Electron and the desk (#desk/…); windows and menus are #shell/….',
   },
   {
@@ -68,6 +76,7 @@ const rooms = [
       '^electron/(shell/|main\\.ts$|preload\\.ts$)',
       '^electron/hosts/',
       '^shared/',
+      '^core/words/',
       '^node_modules/electron',
       '^electron$',
       builtin,
@@ -80,11 +89,11 @@ const rooms = [
     may: [
       '^renderer/',
       '^shared/',
-      '^core/(units|ferment|trial|recipe|pantry)/',
+      '^core/(units|ferment|trial|recipe|pantry|words)/',
       '^core/[^/]+\\.ts$',
       '^node_modules/(react|react-dom|@types/react|@types/react-dom|@tanstack/react-query|wouter|recharts|zod|@fontsource-variable/.+|vite)/',
     ],
-    door: 'the page may import React and its libraries, #shared/…, and of the core units, ferment, trial and recipe. Panel statistics are asked of the desk: use ask() from #renderer/app/ask.ts.',
+    door: 'the page may import React and its libraries, #shared/…, and of the core units, ferment, trial, recipe and words. Panel statistics are asked of the desk: use ask() from #renderer/app/ask.ts.',
   },
 ];
 

@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** What the first bytes of a file say that it is, as far as adding photos cares. */
 export type PictureKind = 'jpeg' | 'png' | 'webp' | 'heic' | 'drawing' | 'program' | 'other';
 
@@ -10,10 +12,18 @@ export const pictureLimit_bytes = 8 * 1024 * 1024;
 
 /** Why a file of each other kind is no photo here, with the way out. */
 export const refusedPictureWords: Readonly<Record<Exclude<PictureKind, KeptPicture>, string>> = {
-  heic: 'This is a HEIC picture, which can’t be shown here. Save or send it as JPEG, and add that.',
-  drawing: 'This is a drawing or a web page, not a photo. Add a JPEG, PNG or WebP picture.',
-  program: 'This is a program or an archive, whatever its name says. Nothing was added.',
-  other: 'This is not a picture that can be shown here. Add a JPEG, PNG or WebP picture.',
+  get heic() {
+    return phrase`This is a HEIC picture, which can’t be shown here. Save or send it as JPEG, and add that.`;
+  },
+  get drawing() {
+    return phrase`This is a drawing or a web page, not a photo. Add a JPEG, PNG or WebP picture.`;
+  },
+  get program() {
+    return phrase`This is a program or an archive, whatever its name says. Nothing was added.`;
+  },
+  get other() {
+    return phrase`This is not a picture that can be shown here. Add a JPEG, PNG or WebP picture.`;
+  },
 };
 
 function begins(bytes: Uint8Array, ...marks: readonly number[]): boolean {

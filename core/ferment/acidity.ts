@@ -1,4 +1,5 @@
 import { OutOfDomain, within } from '#core/out-of-domain.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { molarMass_g_per_mol as molar } from './molar-mass.ts';
 
 export type TitratedAcid = 'lactic' | 'acetic' | 'citric' | 'malic' | 'tartaric';
@@ -14,8 +15,12 @@ export const acidFactor_g_per_meq: Readonly<Record<TitratedAcid, number>> = {
 
 /** Where the titration ends; results to different end points do not compare. */
 export const titrationEndPoints = {
-  aoac: 'pH 8.1 (AOAC 942.15, fruit products), about where phenolphthalein turns',
-  oiv: 'pH 7.0, carbon dioxide removed (OIV-MA-AS313-01, wine)',
+  get aoac() {
+    return phrase`pH 8.1 (AOAC 942.15, fruit products), about where phenolphthalein turns`;
+  },
+  get oiv() {
+    return phrase`pH 7.0, carbon dioxide removed (OIV-MA-AS313-01, wine)`;
+  },
 } as const;
 
 /**

@@ -1,4 +1,5 @@
 import { absoluteZero_C } from '#core/units/branded.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { foodFractions } from './food-composition.ts';
 import type { JarAddition } from './jar-input.ts';
 import { jarVolume_mL } from './jar-volume.ts';
@@ -30,15 +31,15 @@ export function outside(
   unit: string,
 ): InputProblem | null {
   if (value >= low && value <= high) return null;
-  const permitted = `Permitted: ${low} to ${Number(high.toPrecision(4))} ${unit}.`;
+  const permitted = phrase`Permitted: ${low} to ${Number(high.toPrecision(4))} ${unit}.`;
   if (unit === '°C' && value < absoluteZero_C) {
     return {
       code: 'below-absolute-zero',
-      message: `${what} is ${value} °C, below absolute zero (−273.15 °C). ${permitted}`,
+      message: phrase`${what} is ${value} °C, below absolute zero (−273.15 °C). ${permitted}`,
       path,
     };
   }
-  return { code: 'out-of-range', message: `${what} is ${value} ${unit}. ${permitted}`, path };
+  return { code: 'out-of-range', message: phrase`${what} is ${value} ${unit}. ${permitted}`, path };
 }
 
 /** What is wrong with one addition, or `null`. `known` is what `resolveAddition` made of it. */
@@ -52,7 +53,7 @@ export function additionProblem(
   if (known === null) {
     return {
       code: 'ingredient-unknown',
-      message: `The pantry has no “${String(addition.ingredient)}”. Choose one of its names, or give what 100 g are made of.`,
+      message: phrase`The pantry has no “${String(addition.ingredient)}”. Choose one of its names, or give what 100 g are made of.`,
       path: [...path, 'ingredient'],
     };
   }
@@ -67,7 +68,7 @@ export function additionProblem(
 function compositionProblem({ name, composition }: ResolvedAddition, path: (string | number)[]): InputProblem | null {
   const parts = Object.entries(composition).filter(([, value]) => typeof value === 'number') as [string, number][];
   for (const [part, value] of parts) {
-    const problem = outside([...path, part], `${part} of ${name}`, value, 0, 100, 'g per 100 g');
+    const problem = outside([...path, part], phrase`${part} of ${name}`, value, 0, 100, phrase`g per 100 g`);
     if (problem) return problem;
   }
   const sugars = knownSugars(composition);
@@ -76,13 +77,13 @@ function compositionProblem({ name, composition }: ResolvedAddition, path: (stri
   try {
     foodFractions(composition);
   } catch {
-    return impossible(name, 'its parts add up to more than 100 g per 100 g', path);
+    return impossible(name, phrase`its parts add up to more than 100 g per 100 g`, path);
   }
-  return overshoot ? impossible(name, 'its kinds of sugar add up to more than its sugars', path) : null;
+  return overshoot ? impossible(name, phrase`its kinds of sugar add up to more than its sugars`, path) : null;
 }
 
 function impossible(name: string, why: string, path: (string | number)[]): InputProblem {
-  return { code: 'composition-impossible', message: `${name}: ${why}. Permitted: up to 100 g together.`, path };
+  return { code: 'composition-impossible', message: phrase`${name}: ${why}. Permitted: up to 100 g together.`, path };
 }
 
 function amountProblem(
@@ -97,14 +98,14 @@ function amountProblem(
   const room_mL = jarVolume_mL(0, [known]);
   if (room_mL <= capacity_mL) return null;
   const most_g = Math.floor((mass_g * capacity_mL) / room_mL);
-  const permitted = `Permitted: 0 to ${most_g} g in a jar of ${capacity_mL} mL.`;
+  const permitted = phrase`Permitted: 0 to ${most_g} g in a jar of ${capacity_mL} mL.`;
   return mass_g >= 5000 && room_mL > 3 * capacity_mL
     ? {
         code: 'unit-mix-up',
-        message: `${mass_g / 1000} kg of ${name}: did you mean ${mass_g / 1000} g? ${permitted}`,
+        message: phrase`${mass_g / 1000} kg of ${name}: did you mean ${mass_g / 1000} g? ${permitted}`,
         path: at,
       }
-    : { code: 'jar-too-small', message: `${mass_g} g of ${name} do not fit the jar. ${permitted}`, path: at };
+    : { code: 'jar-too-small', message: phrase`${mass_g} g of ${name} do not fit the jar. ${permitted}`, path: at };
 }
 
 function warmth(
@@ -113,13 +114,13 @@ function warmth(
   path: readonly (string | number)[],
 ): InputProblem | null {
   const at = [...path, 'temperature_C'];
-  const what = `The temperature of ${known.name}`;
+  const what = phrase`The temperature of ${known.name}`;
   if (addition.state !== 'frozen') return outside(at, what, known.temperature_C, -2, 100, '°C');
   const problem = outside(at, what, known.temperature_C, -40, 100, '°C');
   if (problem || known.temperature_C <= 0) return problem;
   return {
     code: 'not-frozen',
-    message: `${known.name} at ${known.temperature_C} °C is not frozen. Permitted: −40 to 0 °C; or call it fresh.`,
+    message: phrase`${known.name} at ${known.temperature_C} °C is not frozen. Permitted: −40 to 0 °C; or call it fresh.`,
     path: at,
   };
 }

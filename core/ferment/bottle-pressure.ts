@@ -1,4 +1,5 @@
 import { celsius, gramsPerLitre, millilitres } from '#core/units/branded.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { closedPressure } from './carbon-dioxide.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
 import type { VesselKind } from './jar-input.ts';
@@ -45,8 +46,8 @@ export function bottlePressure({ closure, size_mL, ratedGauge_bar, sugar_g_per_L
         ...pressureCautions(vessel, null),
         caution(
           'sugar-at-closing',
-          'How much sugar was left at closing is not known, so nobody can say what pressure may build up. Measure it, chill the bottles soon, open one early.',
-          commonPractice,
+          phrase`How much sugar was left at closing is not known, so nobody can say what pressure may build up. Measure it, chill the bottles soon, open one early.`,
+          commonPractice(),
         ),
       ],
     };

@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** Every caution the program can give. */
 export const cautionCodes = [
   'vessel-unrated',
@@ -36,7 +38,9 @@ export interface Caution {
   readonly basis: string;
 }
 
-export const commonPractice = 'Common practice, no source';
+export function commonPractice(): string {
+  return phrase`Common practice, no source`;
+}
 
 export function caution(code: CautionCode, message: string, basis: string): Caution {
   return { code, message, basis };

@@ -1,4 +1,5 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { hydrometer } from './hydrometer.ts';
 
 /** Temperatures that hydrometers are made for; 60 °F is the usual one in the US. Common practice, no source. */
@@ -31,14 +32,14 @@ export function correctedGravity(reading_sg: number, sample_C: number, calibrati
     return {
       ok: false,
       code: 'sample-out-of-range',
-      message: `A hydrometer reading can be corrected between 5 and 35 °C (41 and 95 °F); this sample has ${shown} °C. Let it come to room temperature and read again, or log it as read.`,
+      message: phrase`A hydrometer reading can be corrected between 5 and 35 °C (41 and 95 °F); this sample has ${shown} °C. Let it come to room temperature and read again, or log it as read.`,
     };
   }
   if (!(reading_sg >= 0.98 && reading_sg <= 1.3)) {
     return {
       ok: false,
       code: 'reading-out-of-range',
-      message: `A hydrometer reading can be corrected between 0.98 and 1.3; this says ${reading_sg}.`,
+      message: phrase`A hydrometer reading can be corrected between 0.98 and 1.3; this says ${reading_sg}.`,
     };
   }
   try {
@@ -49,8 +50,7 @@ export function correctedGravity(reading_sg: number, sample_C: number, calibrati
     return {
       ok: false,
       code: 'lighter-than-water',
-      message:
-        'That is lighter than water at this temperature: alcohol is in it, and the sugar table no longer corrects it. It is logged as read.',
+      message: phrase`That is lighter than water at this temperature: alcohol is in it, and the sugar table no longer corrects it. It is logged as read.`,
     };
   }
 }

@@ -1,17 +1,18 @@
 import { inBothSystems } from '#core/units/in-both-systems.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { alcoholLine_pctVol } from './alcohol.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
 import { comparedAt_C } from './equivalent-hours.ts';
+import { ingredientCautions, mouldCautions } from './ingredient-cautions.ts';
 import type { JarFigures } from './jar-figures.ts';
 import type { JarInput } from './jar-input.ts';
 import { pressureCautions } from './pressure-cautions.ts';
 import type { ResolvedAddition } from './resolve-addition.ts';
-import { mouldCaution } from './standing-cautions.ts';
 
 /** Room for froth and rising fruit, as a share of the vessel. Common practice, no source. */
 const frothRoom = 0.1;
-const alcoholBasis =
-  'US TTB, 27 CFR parts 16 and 25: 0.5 % vol at any time, also after bottling; your country may differ';
+const alcoholBasis = () =>
+  phrase`US TTB, 27 CFR parts 16 and 25: 0.5 % vol at any time, also after bottling; your country may differ`;
 
 /** The cautions of one jar, the gravest first. */
 export function jarCautions(input: JarInput, additions: readonly ResolvedAddition[], sheet: JarFigures): Caution[] {
@@ -25,13 +26,13 @@ export function jarCautions(input: JarInput, additions: readonly ResolvedAdditio
     ...ingredientCautions(additions),
     caution(
       'ph-measure',
-      'How sour it gets cannot be worked out beforehand: measure the pH. Above 4.6, or rising, is a warning.',
-      '21 CFR 114.3 (acid foods)',
+      phrase`How sour it gets cannot be worked out beforehand: measure the pH. Above 4.6, or rising, is a warning.`,
+      phrase`21 CFR 114.3 (acid foods)`,
     ),
     caution(
       'live-drink',
-      'A live drink with a little alcohol: whoever avoids alcohol, is pregnant or has weak immunity should ask a clinician first.',
-      commonPractice,
+      phrase`A live drink with a little alcohol: whoever avoids alcohol, is pregnant or has weak immunity should ask a clinician first.`,
+      commonPractice(),
     ),
   ];
 }
@@ -42,8 +43,8 @@ function fillCautions({ headspace_mL, fillFraction }: JarFigures): Caution[] {
     return [
       caution(
         'overfull',
-        `${inBothSystems(over, 'volume')} more than the jar holds: it will run over. Pour in less base.`,
-        'Volume from composition (Choi and Okos 1986)',
+        phrase`${inBothSystems(over, 'volume')} more than the jar holds: it will run over. Pour in less base.`,
+        phrase`Volume from composition (Choi and Okos 1986)`,
       ),
     ];
   }
@@ -51,32 +52,34 @@ function fillCautions({ headspace_mL, fillFraction }: JarFigures): Caution[] {
   return [
     caution(
       'headspace-froth',
-      'Little room left: froth and rising fruit may lift the lid or run over. Leave about a tenth of the jar.',
-      commonPractice,
+      phrase`Little room left: froth and rising fruit may lift the lid or run over. Leave about a tenth of the jar.`,
+      commonPractice(),
     ),
   ];
 }
 
 function alcoholCautions({ alcohol }: JarFigures): Caution[] {
   const most = alcohol.ifAllSugar_pctVol;
-  const truth = 'It is a bound only as far as the base’s own sugar and alcohol are true.';
+  const truth = phrase`It is a bound only as far as the base’s own sugar and alcohol are true.`;
   if (most === null) {
     return [
       caution(
         'alcohol-unknown',
-        'Not all of its sugar is known, so nobody can say how much alcohol it may reach. Tell whoever avoids it.',
-        alcoholBasis,
+        phrase`Not all of its sugar is known, so nobody can say how much alcohol it may reach. Tell whoever avoids it.`,
+        alcoholBasis(),
       ),
     ];
   }
   if (most < alcoholLine_pctVol) {
-    return [caution('alcohol-bound', `All its sugar would make ${most.toFixed(2)} % vol. ${truth}`, alcoholBasis)];
+    return [
+      caution('alcohol-bound', phrase`All its sugar would make ${most.toFixed(2)} % vol. ${truth}`, alcoholBasis()),
+    ];
   }
   return [
     caution(
       'alcohol-line',
-      `Could pass 0.5 % vol: all its sugar would make ${most.toFixed(1)} % vol. ${truth} Chilling slows it, it does not stop it.`,
-      alcoholBasis,
+      phrase`Could pass 0.5 % vol: all its sugar would make ${most.toFixed(1)} % vol. ${truth} Chilling slows it, it does not stop it.`,
+      alcoholBasis(),
     ),
   ];
 }
@@ -88,8 +91,8 @@ function closingCautions(input: JarInput, { sugar }: JarFigures): Caution[] {
   return [
     caution(
       'sugar-at-closing',
-      `${inBothSystems(closing, 'concentration')} at closing is more than the ${inBothSystems(total, 'concentration')} this jar starts with: one of the two is off.`,
-      'The sugar balance of this sheet',
+      phrase`${inBothSystems(closing, 'concentration')} at closing is more than the ${inBothSystems(total, 'concentration')} this jar starts with: one of the two is off.`,
+      phrase`The sugar balance of this sheet`,
     ),
   ];
 }
@@ -100,49 +103,8 @@ function coldCautions({ thaw }: JarFigures): Caution[] {
   return [
     caution(
       'cold-start',
-      `The frozen fruit costs about ${low.toFixed(1)} to ${high.toFixed(1)} h of a start at ${inBothSystems(comparedAt_C, 'temperature')}; anything slower than that is not temperature.`,
-      'Heat balance, Newton’s law, yeast’s temperature response (Salvadó et al. 2011)',
+      phrase`The frozen fruit costs about ${low.toFixed(1)} to ${high.toFixed(1)} h of a start at ${inBothSystems(comparedAt_C, 'temperature')}; anything slower than that is not temperature.`,
+      phrase`Heat balance, Newton’s law, yeast’s temperature response (Salvadó et al. 2011)`,
     ),
   ];
-}
-
-function mouldCautions({ vessel }: JarInput, additions: readonly ResolvedAddition[]): Caution[] {
-  const hasPieces = additions.some(
-    (one) => one.mass_g > 0 && one.state !== 'liquid' && one.category !== 'sweetener' && one.category !== 'tea',
-  );
-  return hasPieces || vessel.kind === 'open-jar' ? [mouldCaution()] : [];
-}
-
-function ingredientCautions(additions: readonly ResolvedAddition[]): Caution[] {
-  const present = additions.filter((one) => one.mass_g > 0);
-  const found: Caution[] = [];
-  const juices = present.filter((one) => one.state === 'liquid' && (one.category === 'juice' || one.category === null));
-  if (juices.length > 0) {
-    const label = `Read the label of ${named(juices)}: sorbate or benzoate stops a ferment.`;
-    found.push(caution('preserved-juice', label, commonPractice));
-  }
-  if (present.some((one) => /\bhoney\b/i.test(one.name))) {
-    found.push(
-      caution(
-        'honey-infants',
-        'Holds honey: not for infants under one year (infant botulism).',
-        'Usual advice of health authorities (US CDC), from memory',
-      ),
-    );
-  }
-  const allergens = new Set(present.flatMap((one) => one.allergens));
-  if (allergens.size > 0) {
-    found.push(
-      caution(
-        'allergens',
-        `Brings ${[...allergens].join(', ')}: name it on the label.`,
-        'Regulation (EU) No 1169/2011, Annex II',
-      ),
-    );
-  }
-  return found;
-}
-
-function named(additions: readonly ResolvedAddition[]): string {
-  return [...new Set(additions.map((one) => one.name))].join(', ');
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { additionProblem, type InputProblem, outside } from './addition-problem.ts';
 import type { FoodComposition } from './food-composition.ts';
 import type { JarInput } from './jar-input.ts';
@@ -25,47 +26,49 @@ export function jarProblem(input: JarInput): InputProblem | null {
 
 function vesselProblem({ vessel, ambient_C, sealedWithSugar_g_per_L: sealed }: JarInput): InputProblem | null {
   return (
-    outside(['vessel', 'capacity_mL'], 'The jar’s capacity', vessel.capacity_mL, 10, 1_000_000, 'mL') ??
+    outside(['vessel', 'capacity_mL'], phrase`The jar’s capacity`, vessel.capacity_mL, 10, 1_000_000, 'mL') ??
     optional(vessel.diameter_mm, (value) =>
-      outside(['vessel', 'diameter_mm'], 'The diameter', value, 10, 2000, 'mm'),
+      outside(['vessel', 'diameter_mm'], phrase`The diameter`, value, 10, 2000, 'mm'),
     ) ??
     optional(vessel.ratedGauge_bar, (value) =>
-      outside(['vessel', 'ratedGauge_bar'], 'The rated pressure', value, 0, 50, 'bar'),
+      outside(['vessel', 'ratedGauge_bar'], phrase`The rated pressure`, value, 0, 50, 'bar'),
     ) ??
-    outside(['ambient_C'], 'The room’s temperature', ambient_C, -1, 45, '°C') ??
+    outside(['ambient_C'], phrase`The room’s temperature`, ambient_C, -1, 45, '°C') ??
     optional(sealed, (value) =>
-      outside(['sealedWithSugar_g_per_L'], 'Sugar at closing', value, 0, saturation_g_per_L, 'g/L'),
+      outside(['sealedWithSugar_g_per_L'], phrase`Sugar at closing`, value, 0, saturation_g_per_L, 'g/L'),
     )
   );
 }
 
 function baseProblem({ vessel, base }: JarInput): InputProblem | null {
   const volume = base.volume_mL;
-  const problem = outside(['base', 'volume_mL'], 'The base', volume, 0.1, 1_000_000, 'mL');
+  const problem = outside(['base', 'volume_mL'], phrase`The base`, volume, 0.1, 1_000_000, 'mL');
   if (problem) return problem;
   const share = volume / vessel.capacity_mL;
   if (share > mostOverfull) {
     const mixUp = share > 100;
     return {
       code: mixUp ? 'unit-mix-up' : 'jar-too-small',
-      message: `${volume} mL of base in a jar of ${vessel.capacity_mL} mL${mixUp ? `: did you mean ${volume / 1000} mL?` : '.'} Permitted: 0.1 to ${vessel.capacity_mL} mL.`,
+      message: mixUp
+        ? phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL: did you mean ${volume / 1000} mL? Permitted: 0.1 to ${vessel.capacity_mL} mL.`
+        : phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL. Permitted: 0.1 to ${vessel.capacity_mL} mL.`,
       path: ['base', 'volume_mL'],
     };
   }
   if (share < 0.005 && share * 1000 <= 1.5) {
     return {
       code: 'unit-mix-up',
-      message: `${volume} mL of base in a jar of ${vessel.capacity_mL} mL: did you mean ${volume} L? Permitted: 0.1 to ${vessel.capacity_mL} mL.`,
+      message: phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL: did you mean ${volume} L? Permitted: 0.1 to ${vessel.capacity_mL} mL.`,
       path: ['base', 'volume_mL'],
     };
   }
   return (
-    outside(['base', 'temperature_C'], 'The base’s temperature', base.temperature_C, -2, 100, '°C') ??
+    outside(['base', 'temperature_C'], phrase`The base’s temperature`, base.temperature_C, -2, 100, '°C') ??
     optional(base.sugar_g_per_L ?? undefined, (value) =>
-      outside(['base', 'sugar_g_per_L'], 'The base’s sugar', value, 0, saturation_g_per_L, 'g/L'),
+      outside(['base', 'sugar_g_per_L'], phrase`The base’s sugar`, value, 0, saturation_g_per_L, 'g/L'),
     ) ??
     optional(base.alcohol_pctVol, (value) =>
-      outside(['base', 'alcohol_pctVol'], 'The base’s alcohol', value, 0, 20, '% vol'),
+      outside(['base', 'alcohol_pctVol'], phrase`The base’s alcohol`, value, 0, 20, '% vol'),
     )
   );
 }
@@ -82,7 +85,7 @@ function contentsProblem(input: JarInput): InputProblem | null {
   if (room_mL > input.vessel.capacity_mL) {
     return {
       code: 'jar-too-small',
-      message: `The additions alone take ${Math.round(room_mL)} mL; the jar holds ${input.vessel.capacity_mL} mL. Permitted: up to that together.`,
+      message: phrase`The additions alone take ${Math.round(room_mL)} mL; the jar holds ${input.vessel.capacity_mL} mL. Permitted: up to that together.`,
       path: ['additions'],
     };
   }
@@ -91,7 +94,7 @@ function contentsProblem(input: JarInput): InputProblem | null {
     ? null
     : {
         code: 'sugar-beyond-saturation',
-        message: `${Math.round(total_g_per_L)} g of sugar per litre do not dissolve. Permitted: up to ${Math.round(saturation_g_per_L)} g/L.`,
+        message: phrase`${Math.round(total_g_per_L)} g of sugar per litre do not dissolve. Permitted: up to ${Math.round(saturation_g_per_L)} g/L.`,
         path: ['additions'],
       };
 }

@@ -1,6 +1,7 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import type { Reason } from '#core/reason.ts';
 import { celsius, gramsPerLitre, type Millilitres, millilitres } from '#core/units/branded.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { closedPressure } from './carbon-dioxide.ts';
 import type { Caution } from './caution.ts';
 import { coldStart } from './cold-start.ts';
@@ -71,18 +72,22 @@ function carbonationOf(
   if (sugar_g_per_L === undefined) return null;
   const path = ['carbonation'];
   if (input.vessel.kind === 'open-jar') {
-    reasons.push({ path, code: 'vessel-open', needs: 'A vessel that closes: an open jar keeps no gas.' });
+    reasons.push({ path, code: 'vessel-open', needs: phrase`A vessel that closes: an open jar keeps no gas.` });
     return null;
   }
   if (headspace_mL < 0) {
-    reasons.push({ path, code: 'jar-overfull', needs: 'Contents that fit the vessel with room left above them.' });
+    reasons.push({
+      path,
+      code: 'jar-overfull',
+      needs: phrase`Contents that fit the vessel with room left above them.`,
+    });
     return null;
   }
   if (input.vessel.ratedGauge_bar === undefined) {
     reasons.push({
       path,
       code: 'vessel-unrated',
-      needs: 'The pressure the vessel is made for, to hold the bound against.',
+      needs: phrase`The pressure the vessel is made for, to hold the bound against.`,
     });
   }
   const ambient_C = celsius(input.ambient_C);

@@ -1,5 +1,6 @@
 import type { Reason } from '#core/reason.ts';
 import { grams, type Millilitres, percentVolume } from '#core/units/branded.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { alcoholByVolume_pct, ballingYield, hexoseYield, sucroseYield, sugarToHalfPercent_g_per_L } from './alcohol.ts';
 import type { JarFigures } from './jar-figures.ts';
 import type { JarInput } from './jar-input.ts';
@@ -27,7 +28,7 @@ export function jarSugar(
     hexose_g += (mass_g * sugars.hexose_g) / 100;
   }
   if (unknown.size > 0) {
-    const needs = `The sugar of ${[...unknown].join(', ')} per 100 g: the food table has none.`;
+    const needs = phrase`The sugar of ${[...unknown].join(', ')} per 100 g: the food table has none.`;
     for (const path of [['sugar'], ['alcohol']]) reasons.push({ path, code: 'composition-unknown', needs });
     return {
       sugar: { added_g: null, total_g_per_L: null, brix: null, sg: null },
@@ -36,7 +37,7 @@ export function jarSugar(
   }
   const added_g = sucrose_g + hexose_g;
   if (base.sugar_g_per_L === null) {
-    const needs = 'The sugar of the base, in g/L: as it was started, or as it is now.';
+    const needs = phrase`The sugar of the base, in g/L: as it was started, or as it is now.`;
     for (const path of [['sugar'], ['alcohol']]) reasons.push({ path, code: 'base-sugar-unknown', needs });
     return {
       sugar: { added_g, total_g_per_L: null, brix: null, sg: null },

@@ -1,5 +1,6 @@
 import { type Parsed, parseQuantity, type QuantityProblem } from '#core/units/parse-quantity.ts';
 import { type Unit, units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type StrengthMember, strengthProblem } from './strength-problem.ts';
 import { sugarSolution } from './sugar-solution.ts';
 
@@ -27,9 +28,12 @@ export function parseStrength(text: string, assumed: Unit): Parsed<number> {
   const { unit, stored, rest } = read.value;
   const member = members[unit.dimension];
   if (member === undefined) {
-    return refused('wrong-kind', `${unit.symbol || 'A count'} does not say how sweet; write g/L, brix or SG.`);
+    return refused(
+      'wrong-kind',
+      phrase`${unit.symbol || phrase`A count`} does not say how sweet; write g/L, brix or SG.`,
+    );
   }
-  if (rest !== '') return refused('unit-unknown', `“${rest}” is too much here.`);
+  if (rest !== '') return refused('unit-unknown', phrase`“${rest}” is too much here.`);
   const problem = strengthProblem(member, stored, 20);
   if (problem !== null) return refused('out-of-range', `${problem} ${unit.symbol === 'oz/gal' ? 'g/L' : unit.symbol}.`);
   if (member === 'sugar_g_per_L') return { ok: true, value: stored };

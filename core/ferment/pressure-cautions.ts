@@ -1,4 +1,5 @@
 import { inBothSystems } from '#core/units/in-both-systems.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
 import type { JarVessel } from './jar-input.ts';
 
@@ -21,22 +22,22 @@ export function pressureCautions(vessel: JarVessel, gauge_bar: { ambient: number
   if (vessel.kind === 'open-jar') return [];
   const found: Caution[] = [];
   const most = gauge_bar === null ? null : Math.max(gauge_bar.ambient, gauge_bar.at35);
-  const said = most === null ? '' : ` The sugar left could make up to ${inBothSystems(most, 'pressure')}.`;
+  const said = most === null ? '' : phrase` The sugar left could make up to ${inBothSystems(most, 'pressure')}.`;
   const rated = vessel.ratedGauge_bar;
   if (rated === undefined) {
     found.push(
       caution(
         'vessel-unrated',
-        `Nobody says what pressure this vessel is made for, and gas builds up in anything closed: it may burst, and glass flies.${said} Use a vessel with a rating, vent it, keep it cold.`,
-        `${commonPractice}; glass made for pressure has design limits (BS 6119-1:1981, British Glass TEC 7), jars and fancy bottles mostly none`,
+        phrase`Nobody says what pressure this vessel is made for, and gas builds up in anything closed: it may burst, and glass flies.${said} Use a vessel with a rating, vent it, keep it cold.`,
+        phrase`${commonPractice()}; glass made for pressure has design limits (BS 6119-1:1981, British Glass TEC 7), jars and fancy bottles mostly none`,
       ),
     );
   } else if (most !== null && most >= rated) {
     found.push(
       caution(
         'pressure-above-rating',
-        `Up to ${inBothSystems(most, 'pressure')} may build up; the vessel is made for ${inBothSystems(rated, 'pressure')}. Close it with less sugar left, or vent it.`,
-        'The maker’s rating, against the upper bound (Weiss 1974, all sugar fermented)',
+        phrase`Up to ${inBothSystems(most, 'pressure')} may build up; the vessel is made for ${inBothSystems(rated, 'pressure')}. Close it with less sugar left, or vent it.`,
+        phrase`The maker’s rating, against the upper bound (Weiss 1974, all sugar fermented)`,
       ),
     );
   }
@@ -45,8 +46,8 @@ export function pressureCautions(vessel: JarVessel, gauge_bar: { ambient: number
     found.push(
       caution(
         'pressure-sparkling',
-        `Up to ${inBothSystems(most, 'pressure')}: from ${inBothSystems(sparklingLine_bar, 'pressure')} on it is the pressure of sparkling wine, whose bottles and corks are made for it.`,
-        'Regulation (EU) No 1308/2013, Annex VII Part II (sparkling from 3 bar at 20 °C)',
+        phrase`Up to ${inBothSystems(most, 'pressure')}: from ${inBothSystems(sparklingLine_bar, 'pressure')} on it is the pressure of sparkling wine, whose bottles and corks are made for it.`,
+        phrase`Regulation (EU) No 1308/2013, Annex VII Part II (sparkling from 3 bar at 20 °C)`,
       ),
     );
   }
@@ -54,8 +55,8 @@ export function pressureCautions(vessel: JarVessel, gauge_bar: { ambient: number
     found.push(
       caution(
         'pressure-glass-limit',
-        `Up to ${inBothSystems(most, 'pressure')}: glass for soft drinks is not recommended above ${inBothSystems(glassLimit_bar, 'pressure')}. Do not close it with this much sugar.`,
-        'British Glass, TEC 7',
+        phrase`Up to ${inBothSystems(most, 'pressure')}: glass for soft drinks is not recommended above ${inBothSystems(glassLimit_bar, 'pressure')}. Do not close it with this much sugar.`,
+        phrase`British Glass, TEC 7`,
       ),
     );
   }

@@ -1,4 +1,5 @@
 import { within } from '#core/out-of-domain.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
 
 const acidLine_pH = 4.6;
@@ -33,8 +34,8 @@ export function readingCautions(readings: readonly PhReading[], drink: 'kombucha
     found.push(
       caution(
         'ph-high',
-        `pH ${last.pH} is above 4.6, the line of acid foods: what spoils food can grow there. If it does not fall within a day or so, throw it away.`,
-        '21 CFR 114.3 (acid and acidified foods); drinks with gas or alcohol fall outside that rule, the line is still the usual guide',
+        phrase`pH ${last.pH} is above 4.6, the line of acid foods: what spoils food can grow there. If it does not fall within a day or so, throw it away.`,
+        phrase`21 CFR 114.3 (acid and acidified foods); drinks with gas or alcohol fall outside that rule, the line is still the usual guide`,
       ),
     );
   }
@@ -43,8 +44,8 @@ export function readingCautions(readings: readonly PhReading[], drink: 'kombucha
     found.push(
       caution(
         'ph-rising',
-        `pH rose from ${lowest} to ${last.pH}. A live ferment gets sourer; look for mould or yeast eating the acid.`,
-        commonPractice,
+        phrase`pH rose from ${lowest} to ${last.pH}. A live ferment gets sourer; look for mould or yeast eating the acid.`,
+        commonPractice(),
       ),
     );
   }
@@ -52,8 +53,8 @@ export function readingCautions(readings: readonly PhReading[], drink: 'kombucha
     found.push(
       caution(
         'ph-guidance',
-        `pH ${last.pH}: guidance for kombucha is between ${kombuchaLow_pH} and ${kombuchaHigh_pH}. Ask your local health authority.`,
-        'Niagara Region Public Health, Kombucha best practices',
+        phrase`pH ${last.pH}: guidance for kombucha is between ${kombuchaLow_pH} and ${kombuchaHigh_pH}. Ask your local health authority.`,
+        phrase`Niagara Region Public Health, Kombucha best practices`,
       ),
     );
   }
@@ -64,8 +65,8 @@ export function readingCautions(readings: readonly PhReading[], drink: 'kombucha
 export function refractometerCaution(): Caution {
   return caution(
     'refractometer-alcohol',
-    'If this comes from a refractometer: alcohol bends light too, so once it ferments it shows more sugar than there is. Compare such readings with each other, not with a label.',
-    commonPractice,
+    phrase`If this comes from a refractometer: alcohol bends light too, so once it ferments it shows more sugar than there is. Compare such readings with each other, not with a label.`,
+    commonPractice(),
   );
 }
 
@@ -73,8 +74,8 @@ export function refractometerCaution(): Caution {
 export function hydrometerCaution(): Caution {
   return caution(
     'hydrometer-alcohol',
-    'Alcohol is lighter than water and gas lifts the stem: shake the gas out first, and take the sugar that an SG of a ferment tells as too low.',
-    commonPractice,
+    phrase`Alcohol is lighter than water and gas lifts the stem: shake the gas out first, and take the sugar that an SG of a ferment tells as too low.`,
+    commonPractice(),
   );
 }
 
@@ -82,7 +83,7 @@ export function hydrometerCaution(): Caution {
 export function titrantCaution(): Caution {
   return caution(
     'caustic-titrant',
-    'The titrant is an alkali: keep it off skin and out of eyes, and pour the sample away afterwards. Shake the gas out first: it counts as acid.',
-    commonPractice,
+    phrase`The titrant is an alkali: keep it off skin and out of eyes, and pour the sample away afterwards. Shake the gas out first: it counts as acid.`,
+    commonPractice(),
   );
 }

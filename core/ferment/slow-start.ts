@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** How much of a slow start the cold explains. */
 export interface SlowStart {
   readonly cold_h: { readonly low: number; readonly high: number };
@@ -19,7 +21,7 @@ export function slowStart(late_h: number, lost: { readonly low: number; readonly
   const said = (hours: number) => Number(hours.toFixed(1));
   const sentence =
     rest_h.high < 0.05
-      ? `The cold explains all ${said(late_h)} h.`
-      : `Of ${said(late_h)} h, the cold explains about ${said(cold_h.low)} to ${said(cold_h.high)} h; the rest is not temperature.`;
+      ? phrase`The cold explains all ${said(late_h)} h.`
+      : phrase`Of ${said(late_h)} h, the cold explains about ${said(cold_h.low)} to ${said(cold_h.high)} h; the rest is not temperature.`;
   return { cold_h, rest_h, sentence };
 }

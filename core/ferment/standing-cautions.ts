@@ -1,12 +1,13 @@
 import { within } from '#core/out-of-domain.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
 
 // What is said of every live drink, whatever its figures.
 
-const waterBasis =
-  'EPA, 40 CFR 141.65 (up to 4.0 mg/L as Cl₂ in tap water); its effect on cultures is common practice, no source';
-const waterAdvice =
-  'Letting water stand or boiling it drives off chlorine, not chloramine; a carbon filter takes both.';
+const waterBasis = () =>
+  phrase`EPA, 40 CFR 141.65 (up to 4.0 mg/L as Cl₂ in tap water); its effect on cultures is common practice, no source`;
+const waterAdvice = () =>
+  phrase`Letting water stand or boiling it drives off chlorine, not chloramine; a carbon filter takes both.`;
 
 /**
  * The caution of mould: when to discard, what film yeast looks like, what keeps mould away.
@@ -16,8 +17,8 @@ const waterAdvice =
 export function mouldCaution(): Caution {
   return caution(
     'mould',
-    'Mould is dry and fuzzy, in spots of white, green, blue, black or pink: discard the whole jar, do not skim or taste. Film yeast is not mould: a flat, wet, cream-coloured skin without fuzz. When in doubt, discard. Stir an open jar daily and push floating fruit under.',
-    commonPractice,
+    phrase`Mould is dry and fuzzy, in spots of white, green, blue, black or pink: discard the whole jar, do not skim or taste. Film yeast is not mould: a flat, wet, cream-coloured skin without fuzz. When in doubt, discard. Stir an open jar daily and push floating fruit under.`,
+    commonPractice(),
   );
 }
 
@@ -34,8 +35,8 @@ export function waterCautions(residual_mg_per_L: number): Caution[] {
   return [
     caution(
       'chlorinated-water',
-      `${residual_mg_per_L} mg/L of chlorine may hold the culture back. ${waterAdvice}`,
-      waterBasis,
+      phrase`${residual_mg_per_L} mg/L of chlorine may hold the culture back. ${waterAdvice()}`,
+      waterBasis(),
     ),
   ];
 }
@@ -44,8 +45,8 @@ export function waterCautions(residual_mg_per_L: number): Caution[] {
 export function tapWaterCaution(): Caution {
   return caution(
     'chlorinated-water',
-    `Tap water may hold up to 4 mg/L of chlorine or chloramine, which can hold a culture back. ${waterAdvice}`,
-    waterBasis,
+    phrase`Tap water may hold up to 4 mg/L of chlorine or chloramine, which can hold a culture back. ${waterAdvice()}`,
+    waterBasis(),
   );
 }
 
@@ -53,7 +54,7 @@ export function tapWaterCaution(): Caution {
 export function sellingCaution(): Caution {
   return caution(
     'selling',
-    'Selling is another matter: ask your local authority or a licensed process authority before you do. These sheets are kitchen estimates.',
-    commonPractice,
+    phrase`Selling is another matter: ask your local authority or a licensed process authority before you do. These sheets are kitchen estimates.`,
+    commonPractice(),
   );
 }

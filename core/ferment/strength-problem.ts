@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { sucroseSaturation_brix, sugarSolution } from './sugar-solution.ts';
 
 /** The three ways to say a sugar solution's strength. */
@@ -39,9 +40,9 @@ export function strengthProblem(member: StrengthMember, value: number, temperatu
   if (value >= least && value <= most) return null;
   const why =
     value > most
-      ? `beyond where sugar still dissolves at ${temperature_C} °C`
+      ? phrase`beyond where sugar still dissolves at ${temperature_C} °C`
       : member === 'sg'
-        ? 'lighter than water: it holds alcohol and no longer tells its sugar'
+        ? phrase`lighter than water: it holds alcohol and no longer tells its sugar`
         : 'negative';
-  return `${value} is ${why}; permitted: ${least} to ${most}`;
+  return phrase`${value} is ${why}; permitted: ${least} to ${most}`;
 }

@@ -1,5 +1,6 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type FittedModel, firstOrder, fitModel, logistic, type SugarReading } from './decline-models.ts';
 
 /** Readings below which no curve is drawn. */
@@ -40,10 +41,10 @@ export function sugarDecline(readings: readonly SugarReading[]): DeclineResult {
   if (different < leastReadings) {
     return refused(
       'too-few-readings',
-      `At least ${leastReadings} readings at different hours; there are ${different}.`,
+      phrase`At least ${leastReadings} readings at different hours; there are ${different}.`,
     );
   }
-  if (!falls(readings)) return refused('no-decline', 'Readings that go down over time.');
+  if (!falls(readings)) return refused('no-decline', phrase`Readings that go down over time.`);
   const one = fitModel(firstOrder, readings);
   const two = fitModel(logistic, readings);
   const aicc = { firstOrder: criterion(one, readings), logistic: criterion(two, readings) };

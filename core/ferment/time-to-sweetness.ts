@@ -1,5 +1,6 @@
 import { within } from '#core/out-of-domain.ts';
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type FittedModel, fitModel, type SugarReading } from './decline-models.ts';
 import { studentQuantile975 } from './student-quantile-975.ts';
 import { sugarDecline } from './sugar-decline.ts';
@@ -43,8 +44,7 @@ export function timeToSweetness(readings: readonly SugarReading[], wanted: numbe
   const reach = farthestSpans * (last - first);
   const hours = hourOf(fitted, wanted);
   if (hours === null || hours < first - (last - first) / 10 || hours > last + reach) {
-    const needs =
-      'A sweetness between what the jar had at the start and what it will reach in a few times the time read so far.';
+    const needs = phrase`A sweetness between what the jar had at the start and what it will reach in a few times the time read so far.`;
     return { ok: false, reason: { path: ['hours'], code: 'target-not-reached', needs } };
   }
   const freedom = readings.length - fitted.model.parameters;

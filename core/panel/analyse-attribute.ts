@@ -1,4 +1,5 @@
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { cellTable } from './cell-table.ts';
 import { controlComparisons } from './control-comparisons.ts';
 import { fitCells } from './fit-panel.ts';
@@ -23,15 +24,16 @@ function nameOrder(names: readonly string[]): number[] {
 
 function rankTest(columns: AttributeColumns, blocks: number[][], say: Say): RankTest | null {
   if (columns.tasters < 2 || columns.samples < 2) {
-    if (columns.tasters < 2) say(['ranks'], 'one-taster', 'a second taster');
-    else say(['ranks'], 'one-sample', 'a second sample');
+    if (columns.tasters < 2) say(['ranks'], 'one-taster', phrase`a second taster`);
+    else say(['ranks'], 'one-sample', phrase`a second sample`);
     return null;
   }
   const left = columns.tasters - blocks.length;
-  if (left > 0) say(['ranks'], 'incomplete-panel', `scores of every sample from the ${left} left out of the ranking`);
+  if (left > 0)
+    say(['ranks'], 'incomplete-panel', phrase`scores of every sample from the ${left} left out of the ranking`);
   if (blocks.length < 2) return null;
   const test = friedman(blocks);
-  if (test === null) say(['ranks'], 'no-variation', 'a taster who does not rank all samples equal');
+  if (test === null) say(['ranks'], 'no-variation', phrase`a taster who does not rank all samples equal`);
   return test;
 }
 
@@ -56,18 +58,18 @@ export function analyseAttribute(
   const modelled = columns.tasters >= 2 && columns.samples >= 1 && columns.samples <= mostSamples;
   const fit = modelled ? fitCells(cells, nameOrder(names)) : null;
   const terms = estimableTerms(cells);
-  if (columns.offScale > 0) say(['scores'], 'off-scale', `${columns.offScale} left out: scores within the scale`);
+  if (columns.offScale > 0) say(['scores'], 'off-scale', phrase`${columns.offScale} left out: scores within the scale`);
   sayAboutModel(columns, fit, terms, say);
   const comparable = fit !== null && columns.samples >= 2;
   const pairs = comparable ? pairComparisons(fit.model, fit.spread, rangeOf(names.length), alpha) : null;
   const means = sampleMeans(names, cells, fit, pairs, alpha);
   for (const sample of columns.untasted) {
-    say(['means', means.length], 'sample-untasted', `a score of ${sample}`);
+    say(['means', means.length], 'sample-untasted', phrase`a score of ${sample}`);
     means.push({ sample, n: 0, mean: null, low: null, high: null, letters: null });
   }
 
   const control = input.control === undefined ? -1 : names.indexOf(input.control);
-  if (control < 0) say(['versusControl'], 'no-control', 'a control among the samples tasted');
+  if (control < 0) say(['versusControl'], 'no-control', phrase`a control among the samples tasted`);
   const versus =
     comparable && control >= 0 ? controlComparisons(fit.model, fit.spread, control, dunnettOf, alpha) : null;
 
@@ -75,22 +77,22 @@ export function analyseAttribute(
 
   const levels = names.map((name) => (Object.hasOwn(input.levels ?? {}, name) ? (input.levels?.[name] ?? null) : null));
   const isLiking = columns.attribute === (input.liking ?? 'liking');
-  if (input.levels === undefined) say(['trend'], 'no-levels', 'the level of each sample');
+  if (input.levels === undefined) say(['trend'], 'no-levels', phrase`the level of each sample`);
   else {
     names.forEach((name, sample) => {
-      if (levels[sample] === null) say(['trend'], 'level-missing', `the level of ${name}`);
+      if (levels[sample] === null) say(['trend'], 'level-missing', phrase`the level of ${name}`);
     });
   }
   const ordered = input.levels !== undefined && modelled;
   const trend = ordered
     ? trendOf({ cells, levels, isLiking, alpha, path: [...path, 'trend'] })
     : { trend: null, reasons: [] };
-  if (input.levels !== undefined && !modelled) say(['trend'], 'one-taster', 'a second taster');
+  if (input.levels !== undefined && !modelled) say(['trend'], 'one-taster', phrase`a second taster`);
   reasons.push(...trend.reasons);
 
   const jars = jarTest(columns);
   if (jars === null)
-    say(['jars'], 'no-repeats', 'scores that name their jar, and two jars or more of a level that differ');
+    say(['jars'], 'no-repeats', phrase`scores that name their jar, and two jars or more of a level that differ`);
   const { model } = fit ?? {};
   const analysis: AttributeAnalysis = {
     attribute: columns.attribute,

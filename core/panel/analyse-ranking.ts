@@ -1,4 +1,5 @@
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { compactLetters } from './compact-letters.ts';
 import { friedman } from './friedman.ts';
 import { pageTest } from './page-test.ts';
@@ -73,9 +74,10 @@ export function analyseRanking(given: readonly GivenRank[], alpha: number, level
   const samples = [...new Set(given.map(({ sample }) => sample))];
   const tasters = new Map<string, Map<string, number>>();
   given.forEach(({ taster, sample, rank }, index) => {
-    if (!Number.isFinite(rank)) throw new RefusedInput('a rank must be a finite number', ['ranks', index, 'rank']);
+    if (!Number.isFinite(rank))
+      throw new RefusedInput(phrase`a rank must be a finite number`, ['ranks', index, 'rank']);
     const own = tasters.get(taster) ?? new Map<string, number>();
-    if (own.has(sample)) throw new RefusedInput(`${taster} ranked ${sample} twice`, ['ranks', index]);
+    if (own.has(sample)) throw new RefusedInput(phrase`${taster} ranked ${sample} twice`, ['ranks', index]);
     own.set(sample, rank);
     tasters.set(taster, own);
   });
@@ -87,13 +89,13 @@ export function analyseRanking(given: readonly GivenRank[], alpha: number, level
     reasons.push({
       path: ['ranks'],
       code: 'incomplete-panel',
-      needs: `every sample ranked by the ${left} tasters left out`,
+      needs: phrase`every sample ranked by the ${left} tasters left out`,
     });
   const sums = samples.map((_, place) => blocks.reduce((sum, block) => sum + (block[place] ?? 0), 0));
   if (blocks.length < 2 || samples.length < 2) {
-    if (samples.length < 2) reasons.push({ path: ['ranks'], code: 'one-sample', needs: 'a second sample' });
+    if (samples.length < 2) reasons.push({ path: ['ranks'], code: 'one-sample', needs: phrase`a second sample` });
     if (blocks.length < 2)
-      reasons.push({ path: ['ranks'], code: 'one-taster', needs: 'a second taster who ranked every sample' });
+      reasons.push({ path: ['ranks'], code: 'one-taster', needs: phrase`a second taster who ranked every sample` });
     return {
       samples: samples.map((sample, place) => ({ sample, rankSum: sums[place] ?? 0, letters: null })),
       ranks: null,
@@ -105,7 +107,11 @@ export function analyseRanking(given: readonly GivenRank[], alpha: number, level
   }
   const ranks = friedman(blocks);
   if (ranks === null)
-    reasons.push({ path: ['ranks'], code: 'no-variation', needs: 'a taster who does not rank all samples equal' });
+    reasons.push({
+      path: ['ranks'],
+      code: 'no-variation',
+      needs: phrase`a taster who does not rank all samples equal`,
+    });
   const { difference, exact } = criticalRankDifference(blocks.length, samples.length, alpha);
   const different: { a: number; b: number }[] = [];
   for (let a = 0; a < samples.length; a += 1) {

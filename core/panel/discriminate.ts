@@ -1,6 +1,7 @@
 import { findRoot } from '#core/numeric/find-root.ts';
 import { normalQuantile } from '#core/numeric/normal-distribution.ts';
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { discriminationP, minimumCorrect } from './minimum-correct.ts';
 import { RefusedInput } from './refused-input.ts';
 import { type DiscriminationMethod, dPrimeAt, guessing } from './thurstone.ts';
@@ -46,9 +47,9 @@ function logLikelihood(correct: number, trials: number, chance: number): number 
 export function discriminate(input: DiscriminationInput): Discrimination {
   const { method, correct, trials } = input;
   const alpha = input.alpha ?? 0.05;
-  if (correct > trials) throw new RefusedInput('more correct answers than trials', ['correct']);
+  if (correct > trials) throw new RefusedInput(phrase`more correct answers than trials`, ['correct']);
   if (method === 'paired-two-sided' && 2 * correct < trials) {
-    throw new RefusedInput('give the count of the sample chosen more often', ['correct']);
+    throw new RefusedInput(phrase`give the count of the sample chosen more often`, ['correct']);
   }
   const reasons: Reason[] = [];
   const fewest = minimumCorrect(method, trials, alpha);
@@ -56,7 +57,7 @@ export function discriminate(input: DiscriminationInput): Discrimination {
     reasons.push({
       path: ['minimumCorrect'],
       code: 'too-few-scores',
-      needs: 'more trials: not even all correct would be significant',
+      needs: phrase`more trials: not even all correct would be significant`,
     });
   }
   const guess = guessing(method);
@@ -65,12 +66,12 @@ export function discriminate(input: DiscriminationInput): Discrimination {
     reasons.push({
       path: ['dPrime'],
       code: 'below-chance',
-      needs: 'nothing: fewer correct than guessing gives, taken as no difference',
+      needs: phrase`nothing: fewer correct than guessing gives, taken as no difference`,
     });
   }
   const perfect = correct === trials;
   if (perfect) {
-    const needs = 'more trials: with every answer correct the difference has no upper end';
+    const needs = phrase`more trials: with every answer correct the difference has no upper end`;
     for (const at of ['dPrime', 'dPrimeHigh']) reasons.push({ path: [at], code: 'perfect-score', needs });
   }
   const best = logLikelihood(correct, trials, Math.max(share, guess));

@@ -1,4 +1,5 @@
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { blindCodes } from './blind-codes.ts';
 import { detectableDifference, panelPower, tastersNeeded } from './panel-power.ts';
 import { servingDesign } from './serving-design.ts';
@@ -57,7 +58,7 @@ export function designPanel(input: PanelDesignInput): PanelDesign {
   const plan = { samples: samples.length, tasters, replicates, errorSd, alpha: input.alpha ?? 0.05 };
   const reasons: Reason[] = [];
   if (tasters < 2) {
-    const needs = 'a second taster: one alone leaves no doubt to measure a difference against';
+    const needs = phrase`a second taster: one alone leaves no doubt to measure a difference against`;
     reasons.push({ path: ['detectableDifference'], code: 'one-taster', needs });
     reasons.push({ path: ['powerAtDifference'], code: 'one-taster', needs });
   }
@@ -67,7 +68,7 @@ export function designPanel(input: PanelDesignInput): PanelDesign {
     reasons.push({
       path: ['tastersNeeded'],
       code: 'too-few-scores',
-      needs: 'a larger difference or steadier scores: even a million tasters would not find this one',
+      needs: phrase`a larger difference or steadier scores: even a million tasters would not find this one`,
     });
   }
   return {

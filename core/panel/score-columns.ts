@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ScoreColumns } from './cell-table.ts';
 import type { PanelInput, PanelScore } from './panel-analysis.ts';
 import { RefusedInput } from './refused-input.ts';
@@ -43,7 +44,7 @@ function refuseDuplicates(scores: readonly PanelScore[]): void {
     if (replicate === undefined) return;
     const key = JSON.stringify([taster, sample, attribute, jar, replicate]);
     if (seen.has(key)) {
-      const what = `${taster} already has replicate ${replicate} of ${sample}, ${attribute}`;
+      const what = phrase`${taster} already has replicate ${replicate} of ${sample}, ${attribute}`;
       throw new RefusedInput(what, ['scores', index, 'replicate']);
     }
     seen.add(key);
@@ -78,7 +79,7 @@ export function attributeColumns(input: PanelInput): AttributeColumns[] {
   const { scores } = input;
   for (const [sample, level] of Object.entries(input.levels ?? {})) {
     if (!(Math.abs(level) <= largestScore))
-      throw new RefusedInput('a level must be a number no larger than 1e50', ['levels', sample]);
+      throw new RefusedInput(phrase`a level must be a number no larger than 1e50`, ['levels', sample]);
   }
   refuseDuplicates(scores);
   const tasters = new Codes();
@@ -91,7 +92,7 @@ export function attributeColumns(input: PanelInput): AttributeColumns[] {
   const sample = new Int32Array(scores.length);
   scores.forEach((one, index) => {
     if (!(Math.abs(one.score) <= largestScore)) {
-      throw new RefusedInput('a score must be a number no larger than 1e50', ['scores', index, 'score']);
+      throw new RefusedInput(phrase`a score must be a number no larger than 1e50`, ['scores', index, 'score']);
     }
     taster[index] = tasters.of(one.taster);
     sample[index] = samples.of(one.sample);
@@ -103,7 +104,7 @@ export function attributeColumns(input: PanelInput): AttributeColumns[] {
     if (!outside) indexes[attribute].push(index);
   });
   if (tasters.names.length * samples.names.length > mostCells) {
-    throw new RefusedInput(`${tasters.names.length} tasters by ${samples.names.length} samples are too many`, [
+    throw new RefusedInput(phrase`${tasters.names.length} tasters by ${samples.names.length} samples are too many`, [
       'scores',
     ]);
   }

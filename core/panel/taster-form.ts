@@ -2,6 +2,7 @@ import { correlation } from '#core/numeric/correlation.ts';
 import { oneWayTest } from '#core/numeric/one-way-test.ts';
 import { tBothTails } from '#core/numeric/t-distribution.ts';
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { CellTable } from './cell-table.ts';
 import type { TasterForm } from './panel-analysis.ts';
 import type { AttributeColumns } from './score-columns.ts';
@@ -64,31 +65,32 @@ export function tasterForms(columns: AttributeColumns, cells: CellTable, first: 
     for (let sample = 0; sample < cells.samples; sample += 1)
       squares += cells.inner[taster * cells.samples + sample] ?? 0;
     const df = groups.reduce((sum, group) => sum + group.length - 1, 0);
-    if (df === 0) say('repeatability', 'no-repeats', 'a sample that this taster scored twice');
+    if (df === 0) say('repeatability', 'no-repeats', phrase`a sample that this taster scored twice`);
     const test = oneWayTest(groups);
     if (test === null) {
-      if (df === 0) say('discriminationP', 'no-repeats', 'a sample that this taster scored twice');
-      else if (groups.length < 2) say('discriminationP', 'one-sample', 'a second sample scored by this taster');
+      if (df === 0) say('discriminationP', 'no-repeats', phrase`a sample that this taster scored twice`);
+      else if (groups.length < 2) say('discriminationP', 'one-sample', phrase`a second sample scored by this taster`);
       else
         say(
           'discriminationP',
           'no-variation',
-          'repeats that differ: without any spread there is nothing to measure against',
+          phrase`repeats that differ: without any spread there is nothing to measure against`,
         );
     }
     const r = agreement[taster] ?? null;
     if (r === null) {
-      if (cells.tasters < 2) say('agreement', 'one-taster', 'other tasters to agree with');
+      if (cells.tasters < 2) say('agreement', 'one-taster', phrase`other tasters to agree with`);
       else if (groups.length < fewestSamples)
-        say('agreement', 'too-few-scores', 'three samples or more scored by this taster');
-      else say('agreement', 'no-variation', 'scores that differ between samples, here and among the other tasters');
+        say('agreement', 'too-few-scores', phrase`three samples or more scored by this taster`);
+      else
+        say('agreement', 'no-variation', phrase`scores that differ between samples, here and among the other tasters`);
     } else if (r < 0) {
       const t = r * Math.sqrt((groups.length - 2) / Math.max(1 - r * r, 1e-15));
       if (r <= -0.7 || tBothTails(t, groups.length - 2) < 0.05) {
         say(
           'agreement',
           'scale-turned-round',
-          'a look at how this taster reads the scale: it may have been turned round',
+          phrase`a look at how this taster reads the scale: it may have been turned round`,
         );
       }
     }

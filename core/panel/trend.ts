@@ -1,5 +1,6 @@
 import { tBothTails, tCritical } from '#core/numeric/t-distribution.ts';
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { bestLevel } from './best-level.ts';
 import type { CellTable } from './cell-table.ts';
 import { chosenSamples } from './chosen-samples.ts';
@@ -59,8 +60,8 @@ export function trendOf(question: TrendQuestion): { readonly trend: Trend | null
   const distinct = new Set(Array.from(centred, (u) => Math.round(u * 1e5))).size;
   const line = distinct < 2 ? null : fitPolynomial(cells, centred, 1);
   if (line === null) {
-    if (distinct < 2) say([], 'level-missing', 'samples at two different levels or more');
-    else say([], 'no-variation', 'scores that differ about the line, to measure its slope against');
+    if (distinct < 2) say([], 'level-missing', phrase`samples at two different levels or more`);
+    else say([], 'no-variation', phrase`scores that differ about the line, to measure its slope against`);
     return { trend: null, reasons };
   }
   const slope = satterthwaite(line.model, line.spread, Float64Array.of(0, 1));
@@ -69,7 +70,7 @@ export function trendOf(question: TrendQuestion): { readonly trend: Trend | null
   const parabola = distinct < 3 ? null : fitPolynomial(cells, centred, 2);
   const bend = parabola === null ? null : satterthwaite(parabola.model, parabola.spread, Float64Array.of(0, 0, 1));
   if (parabola === null)
-    say(['curvature'], distinct < 3 ? 'two-levels-only' : 'no-variation', 'three levels or more, to see a bend');
+    say(['curvature'], distinct < 3 ? 'two-levels-only' : 'no-variation', phrase`three levels or more, to see a bend`);
 
   const first = Math.min(...known);
   const last = Math.max(...known);
@@ -90,12 +91,12 @@ export function trendOf(question: TrendQuestion): { readonly trend: Trend | null
   const pageable = page.blocks.length >= 2 && page.levels.length >= 3;
   if (!pageable) {
     const code = page.levels.length < 3 ? 'two-levels-only' : 'incomplete-panel';
-    say(['pageL'], code, 'three levels or more, and two tasters or more who tasted them all');
+    say(['pageL'], code, phrase`three levels or more, and two tasters or more who tasted them all`);
   }
   const ranked = pageable ? pageTest(page.blocks) : null;
   const best = isLiking ? bestOf(parabola, centre, half, first, last, bend?.df ?? 1, alpha) : null;
   if (isLiking && parabola === null)
-    say(['best'], 'two-levels-only', 'three levels or more, to see where liking turns');
+    say(['best'], 'two-levels-only', phrase`three levels or more, to see where liking turns`);
   if (best !== null && 'code' in best) say(['best'], best.code, needsFor[best.code]);
   return {
     trend: {
@@ -115,9 +116,15 @@ export function trendOf(question: TrendQuestion): { readonly trend: Trend | null
 }
 
 const needsFor = {
-  'no-turning-point': 'a liking that rises and then falls: this one has no top',
-  'rising-at-end': 'levels beyond the highest one: liking still rises there',
-  'falling-from-start': 'levels below the lowest one: liking falls from the first',
+  get 'no-turning-point'() {
+    return phrase`a liking that rises and then falls: this one has no top`;
+  },
+  get 'rising-at-end'() {
+    return phrase`levels beyond the highest one: liking still rises there`;
+  },
+  get 'falling-from-start'() {
+    return phrase`levels below the lowest one: liking falls from the first`;
+  },
 } as const;
 
 function bestOf(fit: Fit | null, centre: number, half: number, first: number, last: number, df: number, alpha: number) {

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Formula, FormulaAddition } from './formula.ts';
 
 /** One thing that differs between two versions, for programs and for people. */
@@ -21,14 +22,20 @@ export interface VersionDifference {
  */
 export function differenceOfVersions(before: Formula, after: Formula): VersionDifference[] {
   return [
-    ...changed('base', 'The base', before.base.name, after.base.name, ''),
-    ...changed('base.sugar', 'Sugar of the base', before.base.sugar_g_per_L, after.base.sugar_g_per_L, ' g/L'),
-    ...changed('base.alcohol', 'Alcohol of the base', before.base.alcohol_pctVol, after.base.alcohol_pctVol, ' % vol'),
+    ...changed('base', phrase`The base`, before.base.name, after.base.name, ''),
+    ...changed('base.sugar', phrase`Sugar of the base`, before.base.sugar_g_per_L, after.base.sugar_g_per_L, ' g/L'),
+    ...changed(
+      'base.alcohol',
+      phrase`Alcohol of the base`,
+      before.base.alcohol_pctVol,
+      after.base.alcohol_pctVol,
+      ' % vol',
+    ),
     ...additionsChanged(before.additions, after.additions),
-    ...changed('days', 'Days', before.days, after.days, ''),
-    ...changed('temperature', 'Temperature', before.temperature_C, after.temperature_C, ' °C'),
-    ...changed('cover', 'Cover', before.cover, after.cover, ''),
-    ...changed('note', 'The note', before.note, after.note, ''),
+    ...changed('days', phrase`Days`, before.days, after.days, ''),
+    ...changed('temperature', phrase`Temperature`, before.temperature_C, after.temperature_C, ' °C'),
+    ...changed('cover', phrase`Cover`, before.cover, after.cover, ''),
+    ...changed('note', phrase`The note`, before.note, after.note, ''),
   ];
 }
 
@@ -51,7 +58,7 @@ function changed(
       ...(ingredient === undefined ? {} : { ingredient }),
       before: before ?? null,
       after: after ?? null,
-      sentence: `${what}: ${shown(before, unit)} became ${shown(after, unit)}${unit === ' g/L' ? percent(before, after) : ''}.`,
+      sentence: phrase`${what}: ${shown(before, unit)} became ${shown(after, unit)}${unit === ' g/L' ? percent(before, after) : ''}.`,
     },
   ];
 }
@@ -63,7 +70,7 @@ function isSame(before: Shown, after: Shown): boolean {
 }
 
 function shown(value: Shown, unit: string): string {
-  if (value === undefined) return 'not given';
+  if (value === undefined) return phrase`not given`;
   return typeof value === 'number' ? `${Number(value.toPrecision(6))}${unit}` : `“${value}”`;
 }
 
@@ -113,6 +120,9 @@ function whole(kind: 'added' | 'removed', one: FormulaAddition): VersionDifferen
     ingredient: one.ingredient,
     before: kind === 'removed' ? amount : null,
     after: kind === 'added' ? amount : null,
-    sentence: `${one.ingredient} (${one.state}), ${amount} g/L: ${kind === 'added' ? 'new in this version' : 'left out in this version'}.`,
+    sentence:
+      kind === 'added'
+        ? phrase`${one.ingredient} (${one.state}), ${amount} g/L: new in this version.`
+        : phrase`${one.ingredient} (${one.state}), ${amount} g/L: left out in this version.`,
   };
 }

@@ -1,4 +1,5 @@
 import { within } from '#core/out-of-domain.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { outOfReach, type Worked, type WrittenStrength } from './worked.ts';
 
 /**
@@ -23,8 +24,8 @@ export function dilute(
   const now = within('strength', drink.strength, 0, Number.MAX_VALUE);
   within('target', target, 0, Number.MAX_VALUE);
   if (target > now)
-    return outOfReach(`Water only weakens: it is ${written(now)} now, the target ${written(target)} lies above.`);
-  if (target === 0 && now > 0) return outOfReach('No amount of water brings it to nothing.');
+    return outOfReach(phrase`Water only weakens: it is ${written(now)} now, the target ${written(target)} lies above.`);
+  if (target === 0 && now > 0) return outOfReach(phrase`No amount of water brings it to nothing.`);
   const water_mL = now === 0 ? 0 : volume * (now / target - 1);
   return { ok: true, value: { water_mL, volume_mL: volume + water_mL } };
 }

@@ -1,4 +1,5 @@
 import { OutOfDomain } from '#core/out-of-domain.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { outOfReach, type Worked, type WrittenStrength } from './worked.ts';
 
 /**
@@ -23,7 +24,7 @@ export function pearsonSquare(
   }
   if (target < Math.min(first, second) || target > Math.max(first, second)) {
     return outOfReach(
-      `A blend of ${written(first)} and ${written(second)} cannot be ${written(target)}: choose a target between them.`,
+      phrase`A blend of ${written(first)} and ${written(second)} cannot be ${written(target)}: choose a target between them.`,
     );
   }
   return { ok: true, value: { firstShare: first === second ? 1 : (target - second) / (first - second) } };

@@ -4,6 +4,7 @@ import { jarProblem } from '#core/ferment/jar-problem.ts';
 import { jarSheet } from '#core/ferment/jar-sheet.ts';
 import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
 import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { phrase } from '#core/words/phrase.ts';
 
 /** What is about one jar on one day, not about a drink that is made again. */
 const ofTheJar: readonly CautionCode[] = ['overfull', 'headspace-froth', 'cold-start', 'sugar-at-closing'];
@@ -41,8 +42,8 @@ export function recipeCautions(jar: JarInput, known: KnownOfRecipe): Caution[] {
     : [
         caution(
           'alcohol-unknown',
-          'How much alcohol it can reach is unknown: nobody has given the sugar of the base or of an addition. Whoever avoids alcohol should be told.',
-          'US TTB, 27 CFR parts 16 and 25 draw a line at 0.5 % vol; your country may differ',
+          phrase`How much alcohol it can reach is unknown: nobody has given the sugar of the base or of an addition. Whoever avoids alcohol should be told.`,
+          phrase`US TTB, 27 CFR parts 16 and 25 draw a line at 0.5 % vol; your country may differ`,
         ),
       ];
   const allergens =
@@ -51,8 +52,8 @@ export function recipeCautions(jar: JarInput, known: KnownOfRecipe): Caution[] {
       : [
           caution(
             'allergens',
-            `Brings ${known.ownAllergens.join(', ')}: name it on the label.`,
-            'Regulation (EU) No 1169/2011, Annex II',
+            phrase`Brings ${known.ownAllergens.join(', ')}: name it on the label.`,
+            phrase`Regulation (EU) No 1169/2011, Annex II`,
           ),
         ];
   return [...found, ...alcohol, ...allergens, tapWaterCaution(), sellingCaution()];

@@ -2,6 +2,7 @@ import type { FoodComposition } from '#core/ferment/food-composition.ts';
 import { foodDensity_kg_per_m3 } from '#core/ferment/food-density.ts';
 import { knownSugars } from '#core/ferment/known-sugars.ts';
 import { within } from '#core/out-of-domain.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { outOfReach, type Worked, type WrittenStrength } from './worked.ts';
 
 /** A drink by its volume and its sugar. */
@@ -35,13 +36,14 @@ export function sweeten(
   const target = within('target_g_per_L', target_g_per_L, 0, 1000);
   const sugars = knownSugars(sweetener);
   if (sugars === null)
-    return { ok: false, code: 'sugar-unknown', message: 'Nobody knows the sugar of this sweetener.' };
-  if (target < now) return outOfReach(`It already holds ${written(now)}; to go down to ${written(target)}, dilute it.`);
+    return { ok: false, code: 'sugar-unknown', message: phrase`Nobody knows the sugar of this sweetener.` };
+  if (target < now)
+    return outOfReach(phrase`It already holds ${written(now)}; to go down to ${written(target)}, dilute it.`);
   const density = foodDensity_kg_per_m3(sweetener);
   const share = (sugars.sucrose_g + sugars.hexose_g) / 100;
   const strongest = share * density;
   if (target >= strongest)
-    return outOfReach(`The sweetener itself holds ${written(Math.floor(strongest))}; the target must lie below.`);
+    return outOfReach(phrase`The sweetener itself holds ${written(Math.floor(strongest))}; the target must lie below.`);
   const mass_g = (volume * (target - now)) / 1000 / (share - target / density);
   return { ok: true, value: { mass_g, volume_mL: volume + (1000 * mass_g) / density } };
 }

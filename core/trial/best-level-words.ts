@@ -1,4 +1,5 @@
 import type { Trend } from '#core/panel/panel-analysis.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type Factor, factorUnits } from './factor.ts';
 import { rangeWords, scoreWords } from './finding-words.ts';
 
@@ -13,11 +14,11 @@ export function bestLevelWords(trend: Trend, factor: Factor): string | null {
   const last = curve.at(-1)?.level;
   if (best === null || first === undefined || last === undefined) return null;
   const unit = factorUnits[factor];
-  const near = `near ${scoreWords(best.level)}${unit === null ? '' : ` ${unit}`}`;
+  const near = phrase`near ${scoreWords(best.level)}${unit === null ? '' : ` ${unit}`}`;
   const low = best.low !== null && best.low >= first ? best.low : null;
   const high = best.high !== null && best.high <= last ? best.high : null;
-  if (low !== null && high !== null) return `${near} (95 % interval ${rangeWords(low, high)})`;
-  if (low !== null) return `${near} (${scoreWords(low)} or more; how far up stays open)`;
-  if (high !== null) return `${near} (${scoreWords(high)} or less; how far down stays open)`;
-  return `${near}, though the levels tried don’t pin it down`;
+  if (low !== null && high !== null) return phrase`${near} (95 % interval ${rangeWords(low, high)})`;
+  if (low !== null) return phrase`${near} (${scoreWords(low)} or more; how far up stays open)`;
+  if (high !== null) return phrase`${near} (${scoreWords(high)} or less; how far down stays open)`;
+  return phrase`${near}, though the levels tried don’t pin it down`;
 }

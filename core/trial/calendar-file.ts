@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** One thing to do, as a telephone's calendar keeps it. */
 export interface CalendarEvent {
   /** The same thing keeps it, so that a newer file replaces an older entry. */
@@ -83,7 +85,7 @@ export function calendarFile(events: readonly CalendarEvent[], stamp: string): s
   return [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
-    'PRODID:-//Sidejar//Trial calendar//EN',
+    phrase`PRODID:-//Sidejar//Trial calendar//EN`,
     'CALSCALE:GREGORIAN',
     ...events.flatMap((event) => eventLines(event, stamp)),
     'END:VCALENDAR',

@@ -1,4 +1,5 @@
 import type { DiscriminationMethod } from '#core/panel/thurstone.ts';
+import { phrase } from '#core/words/phrase.ts';
 
 /** What the sentence is about. */
 export interface DiscriminationCount {
@@ -19,31 +20,43 @@ export interface DiscriminationCount {
 
 /** "about once in 40 times": how often guessing alone would do as well. */
 function onceIn(p: number): string {
-  if (p >= 0.5) return 'more often than not';
+  if (p >= 0.5) return phrase`more often than not`;
   const times = 1 / p;
-  if (times < 10) return `about once in ${times.toFixed(0)} times`;
+  if (times < 10) return phrase`about once in ${times.toFixed(0)} times`;
   const magnitude = 10 ** Math.floor(Math.log10(times) - 1);
   return times > 1e6
-    ? 'less than once in a million times'
-    : `about once in ${(Math.round(times / magnitude) * magnitude).toLocaleString('en')} times`;
+    ? phrase`less than once in a million times`
+    : phrase`about once in ${(Math.round(times / magnitude) * magnitude).toLocaleString('en')} times`;
 }
 
 const found: Readonly<Record<DiscriminationMethod, string>> = {
-  triangle: 'found the odd cup',
-  'duo-trio': 'matched the cup with the reference',
-  paired: 'chose as expected',
-  'paired-two-sided': 'chose the same jar',
+  get triangle() {
+    return phrase`found the odd cup`;
+  },
+  get 'duo-trio'() {
+    return phrase`matched the cup with the reference`;
+  },
+  get paired() {
+    return phrase`chose as expected`;
+  },
+  get 'paired-two-sided'() {
+    return phrase`chose the same jar`;
+  },
 };
 
 /** Of whom the finding speaks: of a panel, or of one or two people and nobody else. */
 function towards(tasters: number): string {
-  if (tasters > 2) return 'to this panel';
-  return tasters === 2 ? 'to these two tasters' : 'to this taster';
+  if (tasters > 2) return phrase`to this panel`;
+  return tasters === 2 ? phrase`to these two tasters` : phrase`to this taster`;
 }
 
 const beyond: Readonly<Record<number, string>> = {
-  1: ' Whether anybody else would notice, one taster can’t tell.',
-  2: ' Whether anybody else would notice, two tasters can’t tell.',
+  get 1() {
+    return phrase` Whether anybody else would notice, one taster can’t tell.`;
+  },
+  get 2() {
+    return phrase` Whether anybody else would notice, two tasters can’t tell.`;
+  },
 };
 
 /**
@@ -59,18 +72,18 @@ export function discriminationSentence(count: DiscriminationCount): string {
   const { method, correct, trials, tasters } = count;
   const asked =
     method.startsWith('paired') && count.chosenJar !== null
-      ? ` (jar ${count.chosenJar}${count.asked === null ? '' : `: ${count.asked}`})`
+      ? phrase` (jar ${count.chosenJar}${count.asked === null ? '' : `: ${count.asked}`})`
       : '';
-  const counted = tasters < trials ? `${trials} answers` : String(trials);
-  const byLuck = `${count.expectedByGuessing.toFixed(1).replace('.0', '')}${method === 'paired-two-sided' ? ' each' : ''}`;
-  const opening = `${correct} of ${counted} ${found[method]}${asked}; guessing would give about ${byLuck}`;
+  const counted = tasters < trials ? phrase`${trials} answers` : String(trials);
+  const byLuck = `${count.expectedByGuessing.toFixed(1).replace('.0', '')}${method === 'paired-two-sided' ? phrase` each` : ''}`;
+  const opening = phrase`${correct} of ${counted} ${found[method]}${asked}; guessing would give about ${byLuck}`;
   const others = beyond[tasters] ?? '';
   if (count.significant) {
-    return `${opening}. These two jars taste different ${towards(tasters)}: guessing alone would do as well ${onceIn(count.p)}.${others}`;
+    return phrase`${opening}. These two jars taste different ${towards(tasters)}: guessing alone would do as well ${onceIn(count.p)}.${others}`;
   }
   const needed =
     count.minimumCorrect === null
-      ? 'more answers would be needed to tell anything'
-      : `${count.minimumCorrect} of ${trials} would have been needed`;
-  return `${opening}. That is not enough to say that these two jars taste different (${needed}), nor that they taste alike.${others}`;
+      ? phrase`more answers would be needed to tell anything`
+      : phrase`${count.minimumCorrect} of ${trials} would have been needed`;
+  return phrase`${opening}. That is not enough to say that these two jars taste different (${needed}), nor that they taste alike.${others}`;
 }

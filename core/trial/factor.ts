@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 // The seven things a trial can vary, one at a time.
 
 export const factors = ['fruit', 'amount', 'days', 'state', 'cover', 'temperature', 'formula'] as const;
@@ -23,11 +25,25 @@ export const factorUnits: Readonly<Record<Factor, string | null>> = {
 
 /** What a person is asked to vary, in plain words. */
 export const factorWords: Readonly<Record<Factor, string>> = {
-  fruit: 'Which fruit',
-  amount: 'How much',
-  days: 'How many days',
-  state: 'Fresh or frozen',
-  cover: 'Which cover',
-  temperature: 'How warm',
-  formula: 'Whole formula',
+  get fruit() {
+    return phrase`Which fruit`;
+  },
+  get amount() {
+    return phrase`How much`;
+  },
+  get days() {
+    return phrase`How many days`;
+  },
+  get state() {
+    return phrase`Fresh or frozen`;
+  },
+  get cover() {
+    return phrase`Which cover`;
+  },
+  get temperature() {
+    return phrase`How warm`;
+  },
+  get formula() {
+    return phrase`Whole formula`;
+  },
 };

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Formula } from './formula.ts';
 import type { PlanInput, PlanProblem } from './plan-input.ts';
 
@@ -16,7 +17,7 @@ export interface PlanMeasures {
 }
 
 export const metricMeasures: PlanMeasures = {
-  volume: (volume_mL) => `${round(volume_mL)} mL`,
+  volume: (volume_mL) => phrase`${round(volume_mL)} mL`,
   temperature: (temperature_C) => `${round(temperature_C)} °C`,
 };
 
@@ -45,10 +46,13 @@ function dayProblems(
           : ['levels', position, 'days'];
     const name = plan.levels[position]?.name ?? '';
     if (!(formula.days >= shortestTrial_days)) {
-      const message = `“${name}” ${formula.days > 0 ? 'would be pulled almost at once' : 'would be pulled before it starts'} (${formula.days} days). Give it an hour or more; for the plain base, taste a jar that was never filled with fruit.`;
+      const message =
+        formula.days > 0
+          ? phrase`“${name}” would be pulled almost at once (${formula.days} days). Give it an hour or more; for the plain base, taste a jar that was never filled with fruit.`
+          : phrase`“${name}” would be pulled before it starts (${formula.days} days). Give it an hour or more; for the plain base, taste a jar that was never filled with fruit.`;
       problems.push({ code: 'pull-before-start', message, path });
     } else if (formula.days > longestTrial_days) {
-      const message = `“${name}” would stand ${formula.days} days; a trial may last up to ${longestTrial_days}.`;
+      const message = phrase`“${name}” would stand ${formula.days} days; a trial may last up to ${longestTrial_days}.`;
       problems.push({ code: 'too-long', message, path });
     }
     if (formula.temperature_C !== null && (formula.temperature_C < 0 || formula.temperature_C > 45)) {
@@ -58,7 +62,7 @@ function dayProblems(
           : own?.temperature_C === undefined
             ? ['held', 'temperature_C']
             : ['levels', position, 'temperature_C'];
-      const message = `At ${temperature(formula.temperature_C)} these cultures do not work; choose ${temperature(0)} to ${temperature(45)}.`;
+      const message = phrase`At ${temperature(formula.temperature_C)} these cultures do not work; choose ${temperature(0)} to ${temperature(45)}.`;
       problems.push({ code: 'too-warm-or-cold', message, path: where });
     }
   });
@@ -76,12 +80,12 @@ export function shareOfBase_mL({ levels, replicates, baseAvailable_mL }: PlanInp
 function baseProblems(plan: PlanInput, { volume }: PlanMeasures): PlanProblem[] {
   const jars = plan.levels.length * plan.replicates;
   if (jars > mostJars) {
-    const message = `${plan.levels.length} levels with ${plan.replicates} jars each are ${jars} jars; a trial may have up to ${mostJars}.`;
+    const message = phrase`${plan.levels.length} levels with ${plan.replicates} jars each are ${jars} jars; a trial may have up to ${mostJars}.`;
     return [{ code: 'too-many-jars', message, path: ['replicates'] }];
   }
   const needed = jars * plan.baseEach_mL;
   if (needed <= plan.baseAvailable_mL * (1 + 1e-9)) return [];
-  const message = `${jars} jars with ${volume(plan.baseEach_mL)} of base each need ${volume(needed)}; there are ${volume(plan.baseAvailable_mL)}. Make ${volume(needed - plan.baseAvailable_mL)} more, pour ${volume(shareOfBase_mL(plan))} into each jar, or leave jars out.`;
+  const message = phrase`${jars} jars with ${volume(plan.baseEach_mL)} of base each need ${volume(needed)}; there are ${volume(plan.baseAvailable_mL)}. Make ${volume(needed - plan.baseAvailable_mL)} more, pour ${volume(shareOfBase_mL(plan))} into each jar, or leave jars out.`;
   return [{ code: 'not-enough-base', message, path: ['baseAvailable_mL'] }];
 }
 
@@ -114,9 +118,9 @@ function overfull(
   const name = plan.levels[worst.position]?.name ?? '';
   const wayOut =
     worst.fits_mL > 0
-      ? `Pour ${volume(worst.fits_mL)} of base into each jar, or take larger jars.`
-      : 'Take larger jars, or less fruit.';
-  const message = `“${name}” would hold ${volume(worst.volume_mL)} in a jar of ${volume(plan.vessel.capacity_mL)}. ${wayOut}`;
+      ? phrase`Pour ${volume(worst.fits_mL)} of base into each jar, or take larger jars.`
+      : phrase`Take larger jars, or less fruit.`;
+  const message = phrase`“${name}” would hold ${volume(worst.volume_mL)} in a jar of ${volume(plan.vessel.capacity_mL)}. ${wayOut}`;
   return [{ code: 'jar-overfull', message, path: ['baseEach_mL'] }];
 }
 

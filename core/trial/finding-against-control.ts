@@ -1,4 +1,5 @@
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { pointsWords, rangeWords } from './finding-words.ts';
 
 /**
@@ -20,11 +21,11 @@ export function findingAgainstControl(
     const isUp = difference >= 0;
     const direction = isUp ? 'higher' : 'lower';
     if (low <= 0 && high >= 0) {
-      return `“${sample}” ${pointsWords(difference)} ${direction}, which may be luck (${rangeWords(low, high)})`;
+      return phrase`“${sample}” ${pointsWords(difference)} ${direction}, which may be luck (${rangeWords(low, high)})`;
     }
     const interval = isUp ? rangeWords(low, high) : rangeWords(-high, -low);
     return `“${sample}” ${pointsWords(difference)} ${direction} (${interval})`;
   });
-  const hint = isClear ? '' : ' As the whole is not clear, take these as hints at most.';
-  return `Against “${control}”: ${parts.join('; ')}.${hint}`;
+  const hint = isClear ? '' : phrase` As the whole is not clear, take these as hints at most.`;
+  return phrase`Against “${control}”: ${parts.join('; ')}.${hint}`;
 }

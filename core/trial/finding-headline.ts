@@ -1,5 +1,6 @@
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
 import { shrunkenWinner } from '#core/panel/shrunken-winner.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { findingDoubts } from './finding-doubts.ts';
 import { type FindingFrame, sureEnough } from './finding-frame.ts';
 import { findingSentence } from './finding-sentence.ts';
@@ -22,7 +23,9 @@ export interface FindingHeadline {
 }
 
 function scoreOn(mean: number, scale: readonly [number, number] | undefined): string {
-  return scale === undefined ? scoreWords(mean) : `${scoreWords(mean)} on the scale from ${scale[0]} to ${scale[1]}`;
+  return scale === undefined
+    ? scoreWords(mean)
+    : phrase`${scoreWords(mean)} on the scale from ${scale[0]} to ${scale[1]}`;
 }
 
 function openingWords(
@@ -32,13 +35,13 @@ function openingWords(
   sure: boolean,
 ): string {
   const [top] = ranked;
-  if (top === undefined) return 'Nobody’s liking could be averaged.';
+  if (top === undefined) return phrase`Nobody’s liking could be averaged.`;
   const score = scoreOn(top.mean, frame.scales?.[liking.attribute]);
   const lead = leadWords(liking, ranked, frame.control);
-  const name = `“${top.sample}”${top.sample === frame.control ? ', the control,' : ''}`;
-  if (sure) return `${name} was liked best: ${score}${lead}.`;
-  if (liking.tasters === 1) return `${name} was liked best by the one taster: ${score}${lead}.`;
-  return `No jar was clearly liked best. ${name} came out highest: ${score}${lead}; that may be luck.`;
+  const name = `“${top.sample}”${top.sample === frame.control ? phrase`, the control,` : ''}`;
+  if (sure) return phrase`${name} was liked best: ${score}${lead}.`;
+  if (liking.tasters === 1) return phrase`${name} was liked best by the one taster: ${score}${lead}.`;
+  return phrase`No jar was clearly liked best. ${name} came out highest: ${score}${lead}; that may be luck.`;
 }
 
 /** Where liking can't answer, the clearest of the other attributes does. */
@@ -74,14 +77,15 @@ export function findingHeadline(
   const other = clearest(others, chances);
   const also = other === undefined ? null : findingSentence(other.attribute, frame, other.chance);
   const small: string[] = [];
-  if (tested > 1) small.push(`How sure allows for ${countWords(tested)} attributes having been asked about (Holm).`);
+  if (tested > 1)
+    small.push(phrase`How sure allows for ${countWords(tested)} attributes having been asked about (Holm).`);
 
   if (liked === undefined || rankedMeans(liked).length < 2) {
     const told = other ?? { attribute: first, chance: null };
     return {
-      sentence: 'Nobody scored the liking of two levels, so this panel can’t say which is best.',
+      sentence: phrase`Nobody scored the liking of two levels, so this panel can’t say which is best.`,
       also,
-      sureness: other === undefined ? null : surenessSentence(other.chance, tested, 'alike'),
+      sureness: other === undefined ? null : surenessSentence(other.chance, tested, phrase`alike`),
       doubts: findingDoubts(told.attribute, frame, null),
       small,
       winner: null,
@@ -104,13 +108,15 @@ export function findingHeadline(
     const next = scoreWords(winner.expected);
     const here = scoreWords(winner.mean);
     small.push(
-      `The best of several is partly the luckiest: next time expect ${next === here ? `about ${next} again` : `about ${next} rather than ${here}`} (drawn back toward the middle of all levels).`,
+      next === here
+        ? phrase`The best of several is partly the luckiest: next time expect about ${next} again (drawn back toward the middle of all levels).`
+        : phrase`The best of several is partly the luckiest: next time expect about ${next} rather than ${here} (drawn back toward the middle of all levels).`,
     );
   }
   return {
     sentence: opening,
     also: sure ? null : also,
-    sureness: surenessSentence(chance, tested, 'liked alike'),
+    sureness: surenessSentence(chance, tested, phrase`liked alike`),
     doubts: findingDoubts(liked, frame, sure ? (top?.sample ?? null) : null),
     small,
     winner: winner === null ? null : { level: winner.level, mean: winner.mean, expected: winner.expected },

@@ -1,5 +1,6 @@
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
 import type { ReasonCode } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { bestLevelWords } from './best-level-words.ts';
 import { type Factor, factorUnits } from './factor.ts';
 import { type FindingFrame, speaksOfLevels, sureEnough } from './finding-frame.ts';
@@ -9,9 +10,15 @@ import { unseenGap } from './unseen-gap.ts';
 export type { FindingFrame } from './finding-frame.ts';
 
 const perUnit: Partial<Record<Factor, string>> = {
-  days: 'a day',
-  amount: 'for every 10 g',
-  temperature: 'for every degree',
+  get days() {
+    return phrase`a day`;
+  },
+  get amount() {
+    return phrase`for every 10 g`;
+  },
+  get temperature() {
+    return phrase`for every degree`;
+  },
 };
 /** The reasons that leave a whole attribute untold. */
 const tellingNothing: readonly ReasonCode[] = ['one-taster', 'one-sample', 'too-few-scores', 'no-variation'];
@@ -24,10 +31,10 @@ function trendSentence(attribute: AttributeAnalysis, frame: FindingFrame, where:
   if (trend.slopeLow <= 0 && trend.slopeHigh >= 0) return null;
   const steps = unitsInStep[frame.factor] ?? 1;
   const ends = [trend.slopeLow * steps, trend.slopeHigh * steps].map(Math.abs);
-  const verb = trend.slope > 0 ? 'rises' : 'falls';
-  const unit = perUnit[frame.factor] ?? `for every ${factorUnits[frame.factor] ?? 'step'}`;
+  const verb = trend.slope > 0 ? phrase`rises` : phrase`falls`;
+  const unit = perUnit[frame.factor] ?? phrase`for every ${factorUnits[frame.factor] ?? phrase`step`}`;
   const interval = rangeWords(Math.min(...ends), Math.max(...ends));
-  return `${capitalised(attribute.attribute)} ${verb} by about ${pointsWords(trend.slope * steps)} ${unit}${where} (95 % interval ${interval}).`;
+  return phrase`${capitalised(attribute.attribute)} ${verb} by about ${pointsWords(trend.slope * steps)} ${unit}${where} (95 % interval ${interval}).`;
 }
 
 function differenceSentence(attribute: AttributeAnalysis, where: string): string | null {
@@ -44,22 +51,22 @@ function differenceSentence(attribute: AttributeAnalysis, where: string): string
     against === undefined
       ? ''
       : against.a === top.sample
-        ? ` (95 % interval ${rangeWords(against.low, against.high)})`
-        : ` (95 % interval ${rangeWords(-against.high, -against.low)})`;
-  return `${capitalised(attribute.attribute)} was highest in “${top.sample}” (${scoreWords(top.mean)}) and lowest in “${bottom.sample}” (${scoreWords(bottom.mean)})${where}: ${pointsWords(top.mean - bottom.mean)} apart${interval}.`;
+        ? phrase` (95 % interval ${rangeWords(against.low, against.high)})`
+        : phrase` (95 % interval ${rangeWords(-against.high, -against.low)})`;
+  return phrase`${capitalised(attribute.attribute)} was highest in “${top.sample}” (${scoreWords(top.mean)}) and lowest in “${bottom.sample}” (${scoreWords(bottom.mean)})${where}: ${pointsWords(top.mean - bottom.mean)} apart${interval}.`;
 }
 
 /** What stands clear alone but not among all that was asked about. */
 function nearlySentence(attribute: AttributeAnalysis, where: string): string {
-  return `A hint at most in ${attribute.attribute}${where}: taken alone it would stand clear, but among this many attributes luck easily sets one apart.`;
+  return phrase`A hint at most in ${attribute.attribute}${where}: taken alone it would stand clear, but among this many attributes luck easily sets one apart.`;
 }
 
 /** Where nothing stood out: what this panel could have seen. */
 function unseenSentence(attribute: AttributeAnalysis, where: string): string {
-  const opening = `Nothing clear showed in ${attribute.attribute}${where}`;
+  const opening = phrase`Nothing clear showed in ${attribute.attribute}${where}`;
   const gap = unseenGap(attribute);
   if (gap === null) return `${opening}.`;
-  return `${opening}; with ${attribute.tasters} tasters only a gap of about ${pointsWords(gap)} or more would most likely have shown.`;
+  return phrase`${opening}; with ${attribute.tasters} tasters only a gap of about ${pointsWords(gap)} or more would most likely have shown.`;
 }
 
 /**
@@ -76,10 +83,12 @@ export function findingSentence(
   frame: FindingFrame,
   chance: number | null = attribute.test?.p ?? null,
 ): string {
-  const where = speaksOfLevels(attribute, frame) ? '' : ' in these jars';
+  const where = speaksOfLevels(attribute, frame) ? '' : phrase` in these jars`;
   if (attribute.test === null || chance === null) {
     const needs = attribute.reasons.find(({ code }) => tellingNothing.includes(code))?.needs;
-    return `What ${attribute.attribute} did can’t be told${where}${needs === undefined ? '' : `; it needs ${needs.replace(/\.$/, '')}`}.`;
+    return needs === undefined
+      ? phrase`What ${attribute.attribute} did can’t be told${where}.`
+      : phrase`What ${attribute.attribute} did can’t be told${where}; it needs ${needs.replace(/\.$/, '')}.`;
   }
   if (chance >= sureEnough) {
     return attribute.test.p < sureEnough ? nearlySentence(attribute, where) : unseenSentence(attribute, where);
@@ -88,5 +97,5 @@ export function findingSentence(
   // A slope through a hump says little: then the highest and the lowest speak.
   const trend = best === null ? trendSentence(attribute, frame, where) : null;
   const said = trend ?? differenceSentence(attribute, where) ?? unseenSentence(attribute, where);
-  return best === null ? said : `${said} The curve is highest ${best}.`;
+  return best === null ? said : phrase`${said} The curve is highest ${best}.`;
 }

@@ -1,5 +1,6 @@
 import { holm } from '#core/panel/holm.ts';
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { countWords } from './finding-words.ts';
 import type { Sureness } from './sureness.ts';
 
@@ -28,15 +29,21 @@ export function surenessOf(chance: number | null): Sureness {
 
 /** How often luck alone would do as much. */
 export const oftenWords = {
-  very: 'fewer than 1 in 1,000',
-  quite: 'fewer than 1 in 100',
-  fairly: 'fewer than 1 in 20',
+  get very() {
+    return phrase`fewer than 1 in 1,000`;
+  },
+  get quite() {
+    return phrase`fewer than 1 in 100`;
+  },
+  get fairly() {
+    return phrase`fewer than 1 in 20`;
+  },
 } as const;
 
 /** How sure, in words with their meaning (`alike`: "liked alike"); null where nothing is clear enough to be sure of. */
 export function surenessSentence(chance: number | null, questions: number, alike: string): string | null {
   const sure = surenessOf(chance);
   if (sure === 'unclear' || sure === 'unknown') return null;
-  const asked = questions > 1 ? `, with ${countWords(questions)} attributes asked about` : '';
-  return `${sure === 'very' ? 'Very' : sure === 'quite' ? 'Quite' : 'Fairly'} sure: had all been ${alike}, luck alone would set them this far apart in ${oftenWords[sure]} such tastings${asked}.`;
+  const asked = questions > 1 ? phrase`, with ${countWords(questions)} attributes asked about` : '';
+  return phrase`${sure === 'very' ? phrase`Very` : sure === 'quite' ? phrase`Quite` : phrase`Fairly`} sure: had all been ${alike}, luck alone would set them this far apart in ${oftenWords[sure]} such tastings${asked}.`;
 }

@@ -1,9 +1,11 @@
+import { phrase } from '#core/words/phrase.ts';
+
 // How findings say numbers: one decimal, a true minus, points of the scale.
 
 /** @example pointsWords(-1.04) // '1.0 point' */
 export function pointsWords(value: number): string {
   const size = Math.abs(value).toFixed(1);
-  return `${size} point${size === '1.0' ? '' : 's'}`;
+  return size === '1.0' ? phrase`${size} point` : phrase`${size} points`;
 }
 
 /** A score or a level to one decimal; whole levels without it where `isLevel`. */
@@ -14,7 +16,7 @@ export function scoreWords(value: number): string {
 
 /** @example rangeWords(-0.2, 1.4) // '−0.2 to 1.4' */
 export function rangeWords(low: number, high: number): string {
-  return `${scoreWords(low)} to ${scoreWords(high)}`;
+  return phrase`${scoreWords(low)} to ${scoreWords(high)}`;
 }
 
 /** First letter up, for a sentence's head. */
@@ -24,7 +26,7 @@ export function capitalised(words: string): string {
 
 /** @example listed(['a', 'b', 'c']) // 'a, b and c' */
 export function listed(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return words.length < 2 ? (words[0] ?? '') : phrase`${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
 }
 
 const small = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];

@@ -1,4 +1,5 @@
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { pointsWords, rangeWords } from './finding-words.ts';
 
 /** A level and its mean. */
@@ -26,7 +27,7 @@ function leadInterval(liking: AttributeAnalysis, top: string, other: string, isC
         : pair.a === top
           ? [pair.low, pair.high]
           : [-pair.high, -pair.low];
-  return low === null || high === null ? '' : ` (95 % interval ${rangeWords(low, high)})`;
+  return low === null || high === null ? '' : phrase` (95 % interval ${rangeWords(low, high)})`;
 }
 
 /** "0.8 points above “2 days”, the control (95 % interval …)": whom the leader is held against. */
@@ -35,8 +36,8 @@ export function leadWords(liking: AttributeAnalysis, ranked: readonly Ranked[], 
   const other = ranked.find(({ sample }) => sample === control && sample !== top?.sample) ?? second;
   if (top === undefined || other === undefined) return '';
   const isControl = other.sample === control;
-  const name = isControl ? `“${other.sample}”, the control` : `the next, “${other.sample}”`;
+  const name = isControl ? phrase`“${other.sample}”, the control` : phrase`the next, “${other.sample}”`;
   const lead = top.mean - other.mean;
-  if (lead < 0.05) return `, level with ${name}`;
-  return `, ${pointsWords(lead)} above ${name}${leadInterval(liking, top.sample, other.sample, isControl)}`;
+  if (lead < 0.05) return phrase`, level with ${name}`;
+  return phrase`, ${pointsWords(lead)} above ${name}${leadInterval(liking, top.sample, other.sample, isControl)}`;
 }

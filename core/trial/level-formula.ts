@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { type Addition, additionStates, covers, type Formula, totalMass_g } from './formula.ts';
 import type { HeldInput, LevelInput, PlanInput, PlanProblem } from './plan-input.ts';
 
@@ -33,33 +34,36 @@ type Finding = { readonly value: Partial<Formula> } | { readonly missing: string
 function movedPart(factor: PlanInput['factor'], level: LevelInput, held: HeldInput): Finding {
   switch (factor) {
     case 'days':
-      return level.value === undefined ? { missing: 'how many days' } : { value: { days: level.value } };
+      return level.value === undefined ? { missing: phrase`how many days` } : { value: { days: level.value } };
     case 'temperature':
-      return level.value === undefined ? { missing: 'a temperature in °C' } : { value: { temperature_C: level.value } };
+      return level.value === undefined
+        ? { missing: phrase`a temperature in °C` }
+        : { value: { temperature_C: level.value } };
     case 'amount': {
       if (level.additions !== undefined) {
         const weighed = totalMass_g(level.additions);
         const said = level.value ?? weighed;
         if (Math.abs(said - weighed) > 0.01 * Math.max(said, weighed)) {
-          return { missing: `one weight: its additions weigh ${weighed} g, its number says ${said} g` };
+          return { missing: phrase`one weight: its additions weigh ${weighed} g, its number says ${said} g` };
         }
         return { value: { additions: level.additions } };
       }
       if (level.value === undefined || !(level.value === 0 || level.value >= leastAmount_g)) {
-        return { missing: `the grams for each jar (0, or ${leastAmount_g} and more)` };
+        return { missing: phrase`the grams for each jar (0, or ${leastAmount_g} and more)` };
       }
-      if (held.additions.length === 0) return { heldMissing: 'what is weighed in: name the fruit under what is held' };
+      if (held.additions.length === 0)
+        return { heldMissing: phrase`what is weighed in: name the fruit under what is held` };
       return { value: { additions: scaledTo(held.additions, level.value) } };
     }
     case 'fruit':
       return level.additions === undefined
-        ? { missing: 'its fruit and weight' }
+        ? { missing: phrase`its fruit and weight` }
         : { value: { additions: [...level.additions, ...held.additions] } };
     case 'state': {
       if (level.additions !== undefined) return { value: { additions: level.additions } };
       const state = level.state ?? byName(additionStates, level.name);
-      if (state === undefined) return { missing: 'whether the fruit is fresh or frozen' };
-      if (held.additions.length === 0) return { heldMissing: 'the fruit that is used fresh and frozen' };
+      if (state === undefined) return { missing: phrase`whether the fruit is fresh or frozen` };
+      if (held.additions.length === 0) return { heldMissing: phrase`the fruit that is used fresh and frozen` };
       // Juice beside the fruit is neither fresh nor frozen. A temperature written for the other state must not stay.
       const solid = held.additions.some((addition) => addition.state !== 'liquid');
       const additions = held.additions.map(({ temperature_C, ...addition }) =>
@@ -71,7 +75,7 @@ function movedPart(factor: PlanInput['factor'], level: LevelInput, held: HeldInp
     }
     case 'cover': {
       const cover = level.cover ?? byName(covers, level.name);
-      return cover === undefined ? { missing: 'a cover: cloth, airlock or lid' } : { value: { cover } };
+      return cover === undefined ? { missing: phrase`a cover: cloth, airlock or lid` } : { value: { cover } };
     }
     case 'formula':
       return {
@@ -99,16 +103,16 @@ export function levelFormula(
   const { factor, held } = plan;
   const found = movedPart(factor, level, held);
   if ('missing' in found) {
-    const message = `“${level.name}” does not say ${found.missing}. Add it to this level.`;
+    const message = phrase`“${level.name}” does not say ${found.missing}. Add it to this level.`;
     return { formula: null, problems: [{ code: 'level-value-missing', message, path: ['levels', position] }] };
   }
   if ('heldMissing' in found) {
-    const message = `The plan does not say ${found.heldMissing}.`;
+    const message = phrase`The plan does not say ${found.heldMissing}.`;
     return { formula: null, problems: [{ code: 'held-missing', message, path: ['held', 'additions'] }] };
   }
   const days = found.value.days ?? held.days;
   if (days === undefined) {
-    const message = 'The plan does not say how many days the jars stand. Add the days under what is held.';
+    const message = phrase`The plan does not say how many days the jars stand. Add the days under what is held.`;
     return { formula: null, problems: [{ code: 'held-missing', message, path: ['held', 'days'] }] };
   }
   return {

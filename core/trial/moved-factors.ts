@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { type Addition, type Formula, ingredientName, totalMass_g } from './formula.ts';
 import type { LevelInput, PlanInput, PlanProblem } from './plan-input.ts';
 
@@ -17,11 +18,21 @@ const membersOf: Readonly<Record<PlanInput['factor'], readonly (keyof LevelInput
 };
 
 const memberWords: Partial<Record<keyof LevelInput, string>> = {
-  additions: 'the additions',
-  state: 'fresh or frozen',
-  days: 'the days',
-  cover: 'the cover',
-  temperature_C: 'the temperature',
+  get additions() {
+    return phrase`the additions`;
+  },
+  get state() {
+    return phrase`fresh or frozen`;
+  },
+  get days() {
+    return phrase`the days`;
+  },
+  get cover() {
+    return phrase`the cover`;
+  },
+  get temperature_C() {
+    return phrase`the temperature`;
+  },
 };
 
 function differ(a: number, b: number): boolean {
@@ -55,15 +66,15 @@ function solidState(additions: readonly Addition[]): string {
 /** What else moves between the additions of two levels, in words; null when nothing does. */
 function alsoMoves(factor: PlanInput['factor'], a: readonly Addition[], b: readonly Addition[]): string | null {
   if (a.length === 0 || b.length === 0) return null;
-  if (factor === 'amount') return recipeOf(a) === recipeOf(b) ? null : 'what is added, not only how much';
+  if (factor === 'amount') return recipeOf(a) === recipeOf(b) ? null : phrase`what is added, not only how much`;
   if (factor === 'fruit') {
-    if (differ(totalMass_g(a), totalMass_g(b))) return 'the amount';
+    if (differ(totalMass_g(a), totalMass_g(b))) return phrase`the amount`;
     const [left, right] = [solidState(a), solidState(b)];
-    return left !== '' && right !== '' && left !== right ? 'fresh against frozen' : null;
+    return left !== '' && right !== '' && left !== right ? phrase`fresh against frozen` : null;
   }
   if (factor === 'state') {
-    if (differ(totalMass_g(a), totalMass_g(b))) return 'the amount';
-    return fruitOf(a) === fruitOf(b) ? null : 'the fruit';
+    if (differ(totalMass_g(a), totalMass_g(b))) return phrase`the amount`;
+    return fruitOf(a) === fruitOf(b) ? null : phrase`the fruit`;
   }
   return null;
 }
@@ -80,7 +91,7 @@ export function movedFactors(plan: PlanInput, formulas: readonly (Formula | null
       if (level[member] === undefined || membersOf[plan.factor].includes(member)) continue;
       problems.push({
         code: 'two-factors-moved',
-        message: `“${level.name}” also moves ${memberWords[member]}. Take it out of the level, or ask about the whole formula.`,
+        message: phrase`“${level.name}” also moves ${memberWords[member] ?? ''}. Take it out of the level, or ask about the whole formula.`,
         path: ['levels', position, member],
       });
     }
@@ -91,7 +102,7 @@ export function movedFactors(plan: PlanInput, formulas: readonly (Formula | null
       if (also === null) continue;
       problems.push({
         code: 'two-factors-moved',
-        message: `Between “${plan.levels[earlier]?.name}” and “${level.name}” ${also} moves too: nobody could tell which did it. Make it equal, or ask about the whole formula.`,
+        message: phrase`Between “${plan.levels[earlier]?.name ?? ''}” and “${level.name}” ${also} moves too: nobody could tell which did it. Make it equal, or ask about the whole formula.`,
         path: ['levels', position, 'additions'],
       });
       return;

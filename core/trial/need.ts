@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** What a kitchen can want of its maker. */
 export const needKinds = ['start', 'look', 'stir', 'pull', 'taste', 'strain', 'feed'] as const;
 export type NeedKind = (typeof needKinds)[number];
@@ -13,11 +15,21 @@ export const revivalFeed_days = 1;
 
 /** Why a need stands at its time when no plan says so. */
 export const needBasis = {
-  look: 'A look a day while it stands: common practice, no source.',
-  stir: 'Stirred daily, as the plan holds: common practice, no source.',
-  strain: 'Two days for a first ferment, as none were planned: common practice, no source.',
-  feed: 'About every two weeks while it rests cold: common practice, no source.',
-  revive: 'Fed daily until it is lively again: common practice, no source.',
+  get look() {
+    return phrase`A look a day while it stands: common practice, no source.`;
+  },
+  get stir() {
+    return phrase`Stirred daily, as the plan holds: common practice, no source.`;
+  },
+  get strain() {
+    return phrase`Two days for a first ferment, as none were planned: common practice, no source.`;
+  },
+  get feed() {
+    return phrase`About every two weeks while it rests cold: common practice, no source.`;
+  },
+  get revive() {
+    return phrase`Fed daily until it is lively again: common practice, no source.`;
+  },
 } as const;
 
 /**

@@ -1,9 +1,11 @@
 import type { PenaltyAnalysis, PenaltyGroup } from '#core/panel/just-about-right.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { pointsWords, rangeWords } from './finding-words.ts';
 
 /** The rule by which a penalty is worth acting on: a fifth of the answers and a drop of one point. Common practice, no source. */
-export const penaltyRule =
-  'A fifth of the answers and one point of liking or more is the usual line (common practice, no source).';
+export function penaltyRule(): string {
+  return phrase`A fifth of the answers and one point of liking or more is the usual line (common practice, no source).`;
+}
 
 function groupSentence(
   attribute: string,
@@ -12,15 +14,17 @@ function groupSentence(
   all: number,
 ): string | null {
   if (group.n === 0) return null;
-  const opening = `${group.n} of ${all} answers found ${word} ${attribute}`;
-  if (group.drop === null) return `${opening}; nobody found it just right, so what it costs can’t be told.`;
-  const direction = group.drop >= 0 ? 'less' : 'more';
+  const opening = phrase`${group.n} of ${all} answers found ${word} ${attribute}`;
+  if (group.drop === null) return phrase`${opening}; nobody found it just right, so what it costs can’t be told.`;
+  const direction = group.drop >= 0 ? phrase`less` : phrase`more`;
   const interval =
     group.low === null || group.high === null
-      ? ' (too few to say how sure)'
-      : ` (95 % interval ${group.drop >= 0 ? rangeWords(group.low, group.high) : rangeWords(-group.high, -group.low)} ${direction})`;
+      ? phrase` (too few to say how sure)`
+      : phrase` (95 % interval ${group.drop >= 0 ? rangeWords(group.low, group.high) : rangeWords(-group.high, -group.low)} ${direction})`;
   const size = pointsWords(group.drop);
-  return `${opening} and liked it ${size} ${direction} than those who found it just right${interval}${group.attend ? ': worth changing' : ''}.`;
+  return group.attend
+    ? phrase`${opening} and liked it ${size} ${direction} than those who found it just right${interval}: worth changing.`
+    : phrase`${opening} and liked it ${size} ${direction} than those who found it just right${interval}.`;
 }
 
 /**
@@ -38,7 +42,7 @@ export function penaltySentences(attribute: string, penalties: PenaltyAnalysis):
   if (found.length > 0) return found;
   return [
     all === 1
-      ? `The one answer found the ${attribute} just right.`
-      : `All ${all} answers found the ${attribute} just right.`,
+      ? phrase`The one answer found the ${attribute} just right.`
+      : phrase`All ${all} answers found the ${attribute} just right.`,
   ];
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { JarVolumeOf } from './feasibility.ts';
 import { fillOrder } from './fill-order.ts';
 import type { Formula } from './formula.ts';
@@ -11,13 +12,11 @@ function calendarNote(plan: PlanInput): PlanNote | null {
   return plan.calendar === 'staggered-start'
     ? {
         code: 'base-age-moves',
-        message:
-          'The jars start on different days, so the base is older for the late ones: part of what you taste may be the base’s age.',
+        message: phrase`The jars start on different days, so the base is older for the late ones: part of what you taste may be the base’s age.`,
       }
     : {
         code: 'cold-storage-moves',
-        message:
-          'The jars are pulled on different days, so the early ones wait longer in the cold: part of what you taste may be that storage.',
+        message: phrase`The jars are pulled on different days, so the early ones wait longer in the cold: part of what you taste may be that storage.`,
       };
 }
 
@@ -34,13 +33,13 @@ export function planNotes(
   if (plan.factor === 'days') {
     notes.push({
       code: 'control-is-today',
-      message: `The control is what you would do today: “${plan.control}”. The other days are compared with it.`,
+      message: phrase`The control is what you would do today: “${plan.control}”. The other days are compared with it.`,
     });
   }
   if (plan.factor === 'formula') {
     notes.push({
       code: 'which-not-why',
-      message: 'Whole formulas differ in several things at once: this trial tells which is better, not why.',
+      message: phrase`Whole formulas differ in several things at once: this trial tells which is better, not why.`,
     });
   }
   if (plan.factor === 'fruit') {
@@ -48,16 +47,14 @@ export function planNotes(
     if (kinds.size > 1) {
       notes.push({
         code: 'juice-beside-fruit',
-        message:
-          'Juice stands beside whole fruit here: it ferments faster and hides no pieces, which is part of what you compare.',
+        message: phrase`Juice stands beside whole fruit here: it ferments faster and hides no pieces, which is part of what you compare.`,
       });
     }
   }
   if (plan.replicates === 1) {
     notes.push({
       code: 'one-jar-a-level',
-      message:
-        'With one jar a level the findings speak of these jars. A second jar of each tells the factor from the luck of a jar.',
+      message: phrase`With one jar a level the findings speak of these jars. A second jar of each tells the factor from the luck of a jar.`,
     });
   }
   const volumes = formulas.map(({ additions }) => volumeOf(plan.baseEach_mL, additions));
@@ -65,19 +62,19 @@ export function planNotes(
   if (uncertain.length > 0) {
     notes.push({
       code: 'volume-uncertain',
-      message: `What ${uncertain.join(', ')} adds in volume is not known; it was taken as 1 mL for each gram.`,
+      message: phrase`What ${uncertain.join(', ')} adds in volume is not known; it was taken as 1 mL for each gram.`,
     });
   }
   if (volumes.some(({ volume_mL }) => volume_mL > littleHeadspace * plan.vessel.capacity_mL)) {
     notes.push({
       code: 'little-headspace',
-      message: 'A jar is more than nine tenths full: leave room for the fruit to rise and for froth.',
+      message: phrase`A jar is more than nine tenths full: leave room for the fruit to rise and for froth.`,
     });
   }
   const order = fillOrder(plan.seed, labels);
   notes.push({
     code: 'fill-order',
-    message: `Fill the jars in this order, so that first and last pour favour no level: ${order.join(', ')}.`,
+    message: phrase`Fill the jars in this order, so that first and last pour favour no level: ${order.join(', ')}.`,
   });
   return notes;
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { jarDates } from './calendar.ts';
 import { feasibility, type JarVolumeOf, metricMeasures, type PlanMeasures } from './feasibility.ts';
 import type { Addition, Formula } from './formula.ts';
@@ -29,21 +30,20 @@ export interface TrialPlan {
 function levelProblems(plan: PlanInput): PlanProblem[] {
   const problems: PlanProblem[] = [];
   if (plan.levels.length < 2) {
-    const message =
-      'One level alone compares nothing. Add a second: what you would do today, and what you wonder about.';
+    const message = phrase`One level alone compares nothing. Add a second: what you would do today, and what you wonder about.`;
     problems.push({ code: 'one-level', message, path: ['levels'] });
   }
   const names = plan.levels.map(({ name }) => name.toLowerCase());
   names.forEach((name, position) => {
     if (names.indexOf(name) === position) return;
-    const message = `Two levels are called “${plan.levels[position]?.name}”. Give each its own name.`;
+    const message = phrase`Two levels are called “${plan.levels[position]?.name ?? ''}”. Give each its own name.`;
     problems.push({ code: 'level-name-twice', message, path: ['levels', position, 'name'] });
   });
   if (!plan.levels.some(({ name }) => name === plan.control)) {
     const message =
       plan.control === ''
-        ? 'No jar is the control yet. Mark the one you would make today: the others are compared with it.'
-        : `No level is called “${plan.control}”. Choose as control the level you would make today.`;
+        ? phrase`No jar is the control yet. Mark the one you would make today: the others are compared with it.`
+        : phrase`No level is called “${plan.control}”. Choose as control the level you would make today.`;
     problems.push({ code: 'no-control', message, path: ['control'] });
   }
   return problems;
@@ -59,7 +59,7 @@ function alikeProblems(plan: PlanInput, formulas: readonly (Formula | null)[]): 
   return texts.flatMap((text, position): PlanProblem[] => {
     const twin = text === null ? position : texts.indexOf(text);
     if (twin === position) return [];
-    const message = `“${plan.levels[twin]?.name}” and “${plan.levels[position]?.name}” are the same. Change one, or take one out (for more jars of one level, raise the jars per level).`;
+    const message = phrase`“${plan.levels[twin]?.name ?? ''}” and “${plan.levels[position]?.name ?? ''}” are the same. Change one, or take one out (for more jars of one level, raise the jars per level).`;
     return [{ code: 'levels-alike', message, path: ['levels', position] }];
   });
 }

@@ -1,4 +1,5 @@
 import type { RankingAnalysis } from '#core/panel/analyse-ranking.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Factor } from './factor.ts';
 import { oftenWords, surenessOf } from './finding-sureness.ts';
 import { capitalised } from './finding-words.ts';
@@ -17,31 +18,46 @@ export function rankingSentence(analysis: RankingAnalysis, tasters: number): str
   const [first] = ranked;
   const last = ranked.at(-1);
   if (analysis.ranks === null || first === undefined || last === undefined) {
-    const needs = analysis.reasons[0]?.needs ?? 'more rankings';
-    return `The rankings can’t be told apart yet; what is needed: ${needs}.`;
+    const needs = analysis.reasons[0]?.needs ?? phrase`more rankings`;
+    return phrase`The rankings can’t be told apart yet; what is needed: ${needs}.`;
   }
   const average = (sum: number) => (sum / tasters).toFixed(1);
-  const places = `“${first.sample}” came first (place ${average(first.rankSum)} on average) and “${last.sample}” last (${average(last.rankSum)})`;
+  const places = phrase`“${first.sample}” came first (place ${average(first.rankSum)} on average) and “${last.sample}” last (${average(last.rankSum)})`;
   const { criticalDifference: critical } = analysis;
   const gap = last.rankSum - first.rankSum;
   if (critical !== null && gap >= critical) {
     const behind = ranked
       .filter(({ rankSum }) => rankSum - first.rankSum >= critical)
       .map(({ sample }) => `“${sample}”`);
-    return `${places}; by ${tasters} rankings “${first.sample}” stands clear of ${behind.join(', ')}.`;
+    return phrase`${places}; by ${tasters} rankings “${first.sample}” stands clear of ${behind.join(', ')}.`;
   }
-  const needed = critical === null ? '' : ` (their places would have to lie ${(critical / tasters).toFixed(1)} apart)`;
-  return `${places}, but ${tasters} rankings are not enough to set them apart${needed}.`;
+  const needed =
+    critical === null ? '' : phrase` (their places would have to lie ${(critical / tasters).toFixed(1)} apart)`;
+  return phrase`${places}, but ${tasters} rankings are not enough to set them apart${needed}.`;
 }
 
 const furtherAlong: Readonly<Record<Factor, string>> = {
-  fruit: 'further levels',
-  amount: 'larger amounts',
-  days: 'more days',
-  state: 'further levels',
-  cover: 'further levels',
-  temperature: 'warmer jars',
-  formula: 'further levels',
+  get fruit() {
+    return phrase`further levels`;
+  },
+  get amount() {
+    return phrase`larger amounts`;
+  },
+  get days() {
+    return phrase`more days`;
+  },
+  get state() {
+    return phrase`further levels`;
+  },
+  get cover() {
+    return phrase`further levels`;
+  },
+  get temperature() {
+    return phrase`warmer jars`;
+  },
+  get formula() {
+    return phrase`further levels`;
+  },
 };
 
 /**
@@ -55,8 +71,8 @@ export function orderedPlacesSentence({ page }: RankingAnalysis, factor: Factor)
   const what = capitalised(furtherAlong[factor]);
   const sure = surenessOf(chance);
   if (sure === 'unclear' || sure === 'unknown') {
-    return `${what} were placed neither steadily better nor steadily worse, as far as this panel can tell.`;
+    return phrase`${what} were placed neither steadily better nor steadily worse, as far as this panel can tell.`;
   }
-  const way = page.better < page.worse ? 'better' : 'worse';
-  return `${what} were placed steadily ${way}: luck alone sets so steady an order in ${oftenWords[sure]} such tastings.`;
+  const way = page.better < page.worse ? phrase`better` : phrase`worse`;
+  return phrase`${what} were placed steadily ${way}: luck alone sets so steady an order in ${oftenWords[sure]} such tastings.`;
 }

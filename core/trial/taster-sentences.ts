@@ -1,11 +1,12 @@
 import type { TasterForm } from '#core/panel/panel-analysis.ts';
+import { phrase } from '#core/words/phrase.ts';
 
 const low = 0.3;
 
 function list(attributes: readonly string[]): string {
   return attributes.length < 2
     ? (attributes[0] ?? '')
-    : `${attributes.slice(0, -1).join(', ')} and ${attributes.at(-1)}`;
+    : phrase`${attributes.slice(0, -1).join(', ')} and ${attributes.at(-1) ?? ''}`;
 }
 
 /**
@@ -23,22 +24,22 @@ export function tasterSentences(taster: string, forms: readonly TasterForm[]): s
   const sentences: string[] = [];
   if (turned.length > 0) {
     sentences.push(
-      `${taster}’s ${list(turned.map(({ attribute }) => attribute))} runs against the others’: perhaps the scale was read the other way round. Ask before you leave anybody out.`,
+      phrase`${taster}’s ${list(turned.map(({ attribute }) => attribute))} runs against the others’: perhaps the scale was read the other way round. Ask before you leave anybody out.`,
     );
   }
   if (apart.length > 0) {
     sentences.push(
-      `${taster} goes their own way on ${list(apart.map(({ attribute }) => attribute))}; that may be a matter of taste.`,
+      phrase`${taster} goes their own way on ${list(apart.map(({ attribute }) => attribute))}; that may be a matter of taste.`,
     );
   }
   if (tells.length > 0)
-    sentences.push(`${taster} tells the samples apart by ${list(tells.map(({ attribute }) => attribute))}.`);
+    sentences.push(phrase`${taster} tells the samples apart by ${list(tells.map(({ attribute }) => attribute))}.`);
   if (repeats.length > 0) {
     const worst = Math.max(...repeats.map(({ repeatability }) => repeatability ?? 0));
-    sentences.push(`Tasting the same sample again, ${taster} stays within about ${worst.toFixed(1)} points.`);
+    sentences.push(phrase`Tasting the same sample again, ${taster} stays within about ${worst.toFixed(1)} points.`);
   }
   if (sentences.length > 0) return sentences;
   return known.length > 0
-    ? [`${taster} goes with the others.`]
-    : [`With so few samples or tasters nothing can be said of ${taster} yet.`];
+    ? [phrase`${taster} goes with the others.`]
+    : [phrase`With so few samples or tasters nothing can be said of ${taster} yet.`];
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { type Dimension, type Unit, units } from './unit-table.ts';
 
 export type MeasureSystem = 'metric' | 'us';
@@ -57,7 +58,9 @@ function metric(stored: number, small: Unit, large: Unit): string {
 
 function usMass(stored: number): string {
   const ounces = inUnitOf(stored, units.oz);
-  return ounces < 15.95 ? `${trimmed(ounces, ounces < 1 ? 2 : 1)} oz` : `${trimmed(inUnitOf(stored, units.lb), 2)} lb`;
+  return ounces < 15.95
+    ? phrase`${trimmed(ounces, ounces < 1 ? 2 : 1)} oz`
+    : phrase`${trimmed(inUnitOf(stored, units.lb), 2)} lb`;
 }
 
 function usVolume(stored: number): string {
@@ -71,7 +74,7 @@ function usVolume(stored: number): string {
     const eighths = Math.round(inUnitOf(stored, unit) * parts);
     if (eighths / parts < below) return `${fraction(eighths, parts)} ${plural(unit.symbol, eighths > parts)}`;
   }
-  return `${trimmed(inUnitOf(stored, units.quart), 2)} qt`;
+  return phrase`${trimmed(inUnitOf(stored, units.quart), 2)} qt`;
 }
 
 function plural(symbol: string, many: boolean): string {

@@ -1,5 +1,6 @@
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import type { PantryIngredient, PantryMeasure } from '#core/pantry/pantry-ingredient.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type Grams, grams } from './branded.ts';
 import { type Parsed, parseQuantity, type Quantity, type QuantityProblem } from './parse-quantity.ts';
 import { usMeasure_mL } from './unit-table.ts';
@@ -60,7 +61,7 @@ export function kitchenAmount(text: string, ingredient: string | MeasuredIngredi
     const said = quantity.value.unit.symbol || 'piece';
     return refused(
       'ingredient-unknown',
-      `The pantry does not know what a ${said} of "${ingredient}" weighs; give it in grams.`,
+      phrase`The pantry does not know what a ${said} of "${String(ingredient)}" weighs; give it in grams.`,
     );
   }
   return byMeasure(quantity.value, known);
@@ -69,14 +70,17 @@ export function kitchenAmount(text: string, ingredient: string | MeasuredIngredi
 function byMeasure(quantity: Quantity, known: MeasuredIngredient): Parsed<KitchenAmount> {
   const { unit } = quantity;
   if (unit.dimension !== 'volume' && unit.dimension !== 'count') {
-    return refused('wrong-kind', `${unit.symbol} does not say how much ${known.name}; write a mass or a measure.`);
+    return refused(
+      'wrong-kind',
+      phrase`${unit.symbol} does not say how much ${known.name}; write a mass or a measure.`,
+    );
   }
   const counted = unit.dimension === 'count';
   const candidates = known.measures.filter((one) => (one.unit === 'each') === counted);
   if (candidates.length === 0) {
     return refused(
       'measure-unknown',
-      `No weight is known for a ${unit.symbol || 'piece'} of ${known.name}; give it in grams.`,
+      phrase`No weight is known for a ${unit.symbol || 'piece'} of ${known.name}; give it in grams.`,
     );
   }
   const said = quantity.rest
@@ -88,10 +92,10 @@ function byMeasure(quantity: Quantity, known: MeasuredIngredient): Parsed<Kitche
   const fitting = form === null && ofForm.length === 0 && oneForm(candidates) ? candidates : ofForm;
   const chosen = fitting.find((one) => one.unit === unit.symbol) ?? fitting[0];
   if (!chosen) {
-    const offered = candidates.map((one) => `${one.form ?? 'plain'} (${one.mass_g} g a ${one.unit})`).join(', ');
+    const offered = candidates.map((one) => phrase`${one.form ?? 'plain'} (${one.mass_g} g a ${one.unit})`).join(', ');
     return form === null
-      ? refused('form-missing', `Say which: ${known.name} are measured ${offered}.`)
-      : refused('form-unknown', `No weight is known for ${known.name} "${said}"; known: ${offered}.`);
+      ? refused('form-missing', phrase`Say which: ${known.name} are measured ${offered}.`)
+      : refused('form-unknown', phrase`No weight is known for ${known.name} "${said}"; known: ${offered}.`);
   }
   const perUnit = counted ? quantity.stored : quantity.stored / (measureVolume_mL[chosen.unit] ?? Number.NaN);
   return { ok: true, value: { mass_g: grams(perUnit * chosen.mass_g), measure: chosen } };

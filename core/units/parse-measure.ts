@@ -1,4 +1,5 @@
 import type { PantryMeasure } from '#core/pantry/pantry-ingredient.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type Parsed, parseQuantity, type QuantityProblem } from './parse-quantity.ts';
 import { usMeasure_mL } from './unit-table.ts';
 
@@ -27,26 +28,26 @@ export function parseMeasure(text: string): Parsed<PantryMeasure> {
   const sides = text.split(/\s*=\s*|\s+(?:is|are|weighs?)\s+/i);
   const [measure, weight] = sides;
   if (measure === undefined || weight === undefined || sides.length > 2) {
-    return refused('not-a-number', 'Write what a measure weighs, such as 1/2 cup = 75 g.');
+    return refused('not-a-number', phrase`Write what a measure weighs, such as 1/2 cup = 75 g.`);
   }
   const left = parseQuantity(measure);
   if (!left.ok) return left;
   const right = parseQuantity(weight, 'mass');
   if (!right.ok) return right;
-  if (right.value.rest !== '') return refused('unit-unknown', `“${right.value.rest}” is too much here.`);
+  if (right.value.rest !== '') return refused('unit-unknown', phrase`“${right.value.rest}” is too much here.`);
   const { unit, stored, rest } = left.value;
-  if (!(stored > 0)) return refused('not-a-number', 'The measure is nothing; permitted: more than zero.');
+  if (!(stored > 0)) return refused('not-a-number', phrase`The measure is nothing; permitted: more than zero.`);
   const mass_g = right.value.stored;
-  if (!(mass_g > 0)) return refused('not-a-number', 'A measure weighs more than zero grams.');
+  if (!(mass_g > 0)) return refused('not-a-number', phrase`A measure weighs more than zero grams.`);
   const form = rest === '' ? null : rest.toLowerCase().slice(0, 60);
   if (unit.dimension === 'count') {
     const each_g = mass_g / stored;
     return each_g <= 100_000
       ? { ok: true, value: { unit: 'each', form, mass_g: each_g } }
-      : refused('out-of-range', `A piece of ${each_g / 1000} kg? Permitted: up to 100 kg.`);
+      : refused('out-of-range', phrase`A piece of ${each_g / 1000} kg? Permitted: up to 100 kg.`);
   }
   if (unit.dimension !== 'volume') {
-    return refused('wrong-kind', `${unit.symbol} is no kitchen measure; write cups, spoons, fl oz or pieces.`);
+    return refused('wrong-kind', phrase`${unit.symbol} is no kitchen measure; write cups, spoons, fl oz or pieces.`);
   }
   const density = mass_g / stored;
   if (!(density >= lightest_g_per_mL && density <= heaviest_g_per_mL))
@@ -60,9 +61,12 @@ function tooOdd(
   { value, unit, stored: mass_g }: { value: number; unit: { symbol: string }; stored: number },
   volume_mL: number,
 ): Parsed<never> {
-  const range = `${plain(lightest_g_per_mL * volume_mL)} to ${plain(heaviest_g_per_mL * volume_mL)} g`;
-  const slip = unit.symbol === 'kg' && value / volume_mL <= heaviest_g_per_mL ? ` Did you mean ${value} g?` : '';
-  return refused('out-of-range', `${measure} of ${plain(mass_g)} g: no food weighs that.${slip} Permitted: ${range}.`);
+  const range = phrase`${plain(lightest_g_per_mL * volume_mL)} to ${plain(heaviest_g_per_mL * volume_mL)} g`;
+  const slip = unit.symbol === 'kg' && value / volume_mL <= heaviest_g_per_mL ? phrase` Did you mean ${value} g?` : '';
+  return refused(
+    'out-of-range',
+    phrase`${measure} of ${plain(mass_g)} g: no food weighs that.${slip} Permitted: ${range}.`,
+  );
 }
 
 function plain(value: number): string {

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { parseNumber } from './parse-number.ts';
 import type { Parsed } from './parse-quantity.ts';
 import { parseQuantity } from './parse-quantity.ts';
@@ -23,23 +24,30 @@ export function parsePrice(text: string): Parsed<Price> {
     .replace(/^[^\d.,½¼¾⅓⅔+\-−–]+/u, '')
     .replace(/(\d)\s*\/\s*(?=\p{L})/gu, '$1 per ');
   const number = parseNumber(plain);
-  if (number === null) return refused('not-a-number', `“${text.trim()}” has no clear price; write 12.50 per kg.`);
-  if (number.value < 0) return refused('negative', `A price of ${number.value} is negative; permitted: zero or more.`);
+  if (number === null) return refused('not-a-number', phrase`“${text.trim()}” has no clear price; write 12.50 per kg.`);
+  if (number.value < 0)
+    return refused('negative', phrase`A price of ${number.value} is negative; permitted: zero or more.`);
   const what = /^[^\d/]*?(?:\/|\bper\b|\bfor\b|\ba\b|\bthe\b)\s*(.+)$/iu.exec(number.rest)?.[1];
   if (what === undefined) {
-    return refused('unit-missing', `${number.value} for how much? Write ${number.value} per kg, per L or for 500 g.`);
+    return refused(
+      'unit-missing',
+      phrase`${number.value} for how much? Write ${number.value} per kg, per L or for 500 g.`,
+    );
   }
   const bought = parseQuantity(/^[\d.,½¼¾⅓⅔]/u.test(what) ? what : `1 ${what}`);
   if (!bought.ok) return bought;
   const { unit, stored, rest } = bought.value;
-  if (rest !== '') return refused('unit-unknown', `“${rest}” is too much here; write 12.50 per kg.`);
+  if (rest !== '') return refused('unit-unknown', phrase`“${rest}” is too much here; write 12.50 per kg.`);
   if ((unit.dimension !== 'mass' && unit.dimension !== 'volume') || stored === 0) {
-    return refused('wrong-kind', 'A price goes by weight or by volume; write it per kg, per lb or per L.');
+    return refused('wrong-kind', phrase`A price goes by weight or by volume; write it per kg, per lb or per L.`);
   }
   const perThousand = (1000 * number.value) / stored;
   if (perThousand > most) {
     const by = unit.dimension === 'mass' ? 'kg' : 'L';
-    return refused('out-of-range', `That is ${Math.round(perThousand)} per ${by}; permitted: 0 to ${most} per ${by}.`);
+    return refused(
+      'out-of-range',
+      phrase`That is ${Math.round(perThousand)} per ${by}; permitted: 0 to ${most} per ${by}.`,
+    );
   }
   return {
     ok: true,

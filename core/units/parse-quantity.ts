@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { absoluteZero_C } from './branded.ts';
 import { parseNumber } from './parse-number.ts';
 import { type Dimension, type Unit, unitSpellings } from './unit-table.ts';
@@ -46,30 +47,33 @@ export function parseQuantity(text: string, wanted?: Dimension, assumed?: Unit):
   if (!number) {
     return refused(
       'not-a-number',
-      `"${text.trim()}" does not begin with one clear number; write 75, 1.5, 1/2 or 1 1/2.`,
+      phrase`"${text.trim()}" does not begin with one clear number; write 75, 1.5, 1/2 or 1 1/2.`,
     );
   }
   const found = unitAtHead(number.rest) ?? (number.rest === '' && assumed ? { unit: assumed, rest: '' } : null);
-  if (!found && number.rest === '') return refused('unit-missing', `Say of what: ${text.trim()} g, mL, cup …?`);
+  if (!found && number.rest === '') return refused('unit-missing', phrase`Say of what: ${text.trim()} g, mL, cup …?`);
   if (!found)
     return refused(
       'unit-unknown',
-      `"${number.rest}" does not begin with a unit we know (g, kg, oz, lb, mL, L, tsp, tbsp, cup, qt …).`,
+      phrase`"${number.rest}" does not begin with a unit we know (g, kg, oz, lb, mL, L, tsp, tbsp, cup, qt …).`,
     );
   const { unit, rest } = found;
   if (wanted && unit.dimension !== wanted) {
-    return refused('wrong-kind', `${unit.symbol || 'a count'} is a ${unit.dimension}; a ${wanted} is needed here.`);
+    return refused(
+      'wrong-kind',
+      phrase`${unit.symbol || phrase`a count`} is a ${unit.dimension}; a ${wanted} is needed here.`,
+    );
   }
   const stored = number.value * unit.factor + unit.offset;
   if (unit.dimension === 'temperature') {
     if (stored < absoluteZero_C) {
       return refused(
         'below-absolute-zero',
-        `${number.value} ${unit.symbol} lies below absolute zero (−273.15 °C, −459.67 °F).`,
+        phrase`${number.value} ${unit.symbol} lies below absolute zero (−273.15 °C, −459.67 °F).`,
       );
     }
   } else if (stored < 0 && unit.dimension !== 'pressure') {
-    return refused('negative', `${number.value} ${unit.symbol} is negative; permitted: zero or more.`);
+    return refused('negative', phrase`${number.value} ${unit.symbol} is negative; permitted: zero or more.`);
   }
   return { ok: true, value: { value: number.value, unit, stored, rest } };
 }

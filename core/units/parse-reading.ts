@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { units } from './unit-table.ts';
 
 export const titrationAcids = ['lactic', 'acetic', 'citric', 'malic', 'tartaric'] as const;
@@ -19,19 +20,27 @@ export type ReadReading =
 
 type Kind = keyof JarReading;
 
-const ranges: Readonly<Record<Kind, readonly [number, number, string]>> = {
-  brix: [0, 80, 'Brix runs from 0 to 80'],
-  sg: [0.9, 1.4, 'Specific gravity runs from 0.9 to 1.4'],
-  ph: [0, 14, 'pH runs from 0 to 14'],
-  temperature_C: [-40, 110, 'A jar’s temperature lies between −40 and 110 °C'],
-  acidity: [0, 200, 'Acidity runs from 0 to 200 g/L'],
+const ranges: Readonly<Record<Kind, readonly [number, number, () => string]>> = {
+  brix: [0, 80, () => phrase`Brix runs from 0 to 80`],
+  sg: [0.9, 1.4, () => phrase`Specific gravity runs from 0.9 to 1.4`],
+  ph: [0, 14, () => phrase`pH runs from 0 to 14`],
+  temperature_C: [-40, 110, () => phrase`A jar’s temperature lies between −40 and 110 °C`],
+  acidity: [0, 200, () => phrase`Acidity runs from 0 to 200 g/L`],
 };
 const names: Readonly<Record<Kind, string>> = {
-  brix: 'Brix',
-  sg: 'specific gravity',
+  get brix() {
+    return phrase`Brix`;
+  },
+  get sg() {
+    return phrase`specific gravity`;
+  },
   ph: 'pH',
-  temperature_C: 'the temperature',
-  acidity: 'the acidity',
+  get temperature_C() {
+    return phrase`the temperature`;
+  },
+  get acidity() {
+    return phrase`the acidity`;
+  },
 };
 
 const numeral = String.raw`-?(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
@@ -99,27 +108,30 @@ function pieceAt(rest: string): Piece | null {
 export function parseReading(text: string): ReadReading {
   const value: JarReading = {};
   let rest = text.replace(/[−–]/g, '-').replace(/º/g, '°').trim();
-  if (rest === '') return refused('empty', 'Write what you measured, such as 4.2 brix, pH 3.4, 21 °C.');
+  if (rest === '') return refused('empty', phrase`Write what you measured, such as 4.2 brix, pH 3.4, 21 °C.`);
   while (rest !== '') {
     const piece = pieceAt(rest);
     if (piece === null) {
       const bare = bareNumber.exec(rest)?.[0];
       return bare === undefined
-        ? refused('not-understood', `“${rest}” is not clear here. Write brix, SG, pH, °C or °F with its number.`)
-        : refused('unit-missing', `What is ${bare}? Write ${bare} brix, pH ${bare} or ${bare} °C.`);
+        ? refused('not-understood', phrase`“${rest}” is not clear here. Write brix, SG, pH, °C or °F with its number.`)
+        : refused('unit-missing', phrase`What is ${bare}? Write ${bare} brix, pH ${bare} or ${bare} °C.`);
     }
     const { kind } = piece;
-    if (value[kind] !== undefined) return refused('said-twice', `This says ${names[kind]} twice. Log them one by one.`);
+    if (value[kind] !== undefined)
+      return refused('said-twice', phrase`This says ${names[kind]} twice. Log them one by one.`);
     if (kind === 'temperature_C' && piece.unit === '') {
-      return refused('unit-missing', `Say whether ${piece.value} is °C or °F.`);
+      return refused('unit-missing', phrase`Say whether ${piece.value} is °C or °F.`);
     }
     const isFahrenheit = kind === 'temperature_C' && /f/i.test(piece.unit);
     const stored = isFahrenheit ? piece.value * units.fahrenheit.factor + units.fahrenheit.offset : piece.value;
     const [low, high, sentence] = ranges[kind];
-    if (!(stored >= low && stored <= high)) return refused('off-range', `${sentence}; this says ${piece.value}.`);
+    if (!(stored >= low && stored <= high))
+      return refused('off-range', phrase`${sentence()}; this says ${piece.value}.`);
     if (kind === 'acidity') {
       const as = titrationAcids.find((one) => one === piece.acid?.toLowerCase());
-      if (as === undefined) return refused('unit-missing', `Say as which acid: ${piece.value} g/L lactic, acetic …`);
+      if (as === undefined)
+        return refused('unit-missing', phrase`Say as which acid: ${piece.value} g/L lactic, acetic …`);
       value.acidity = { g_per_L: stored, as };
     } else value[kind] = stored;
     rest = rest.slice(piece.length).replace(/^(?:[\s,;·]+|and\b)+/i, '');

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Quantity } from './parse-quantity.ts';
 
 /** A question about a unit that was likely slipped, and what was likely meant. */
@@ -32,7 +33,7 @@ export function unitDoubt({ value, unit, stored }: Quantity): UnitDoubt | null {
   const [symbol, factor] = less;
   const insteadWords = `${value} ${symbol}`;
   return {
-    question: `That is ${value} ${unit.symbol}. Did you mean ${insteadWords}?`,
+    question: phrase`That is ${value} ${unit.symbol}. Did you mean ${insteadWords}?`,
     instead: value * factor,
     insteadWords,
   };

@@ -1,4 +1,5 @@
 import { strengthProblem } from '#core/ferment/strength-problem.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { findBase, listBases } from '#store/bases.ts';
@@ -25,7 +26,7 @@ function assertSugars({ sugarStart_g_per_L: start, sugarNow_g_per_L: now }: Suga
   if (start != null && now != null && now > start) {
     throw new Failure(
       'invalid-input',
-      `sugarNow_g_per_L (${now}) is above sugarStart_g_per_L (${start}); sugar only falls while it ferments. Allowed: 0 to ${start}.`,
+      phrase`sugarNow_g_per_L (${now}) is above sugarStart_g_per_L (${start}); sugar only falls while it ferments. Allowed: 0 to ${start}.`,
       ['sugarNow_g_per_L'],
     );
   }
@@ -85,7 +86,7 @@ export const baseHandlers: Handlers<
     assertCulture(kitchen, input.culture);
     const madeAt = input.madeAt === undefined ? kitchen.now().toISOString() : storedMoment(input.madeAt);
     const values = { ...columnsOf(input, madeAt), strained_at: null };
-    return kitchen.write({ request: 'bases:start', summary: `Start base ${input.name}` }, (writer) => ({
+    return kitchen.write({ request: 'bases:start', summary: phrase`Start base ${input.name}` }, (writer) => ({
       base: writer.insert('bases', values).id,
     }));
   },
@@ -95,7 +96,7 @@ export const baseHandlers: Handlers<
     if (input.volume_mL !== undefined && input.volume_mL < before.allotted_mL) {
       throw new Failure(
         'refused',
-        `${bothVolumes(before.allotted_mL)} of this base are allotted to jars; its volume can’t be less than that.`,
+        phrase`${bothVolumes(before.allotted_mL)} of this base are allotted to jars; its volume can’t be less than that.`,
         ['volume_mL'],
       );
     }
@@ -103,12 +104,12 @@ export const baseHandlers: Handlers<
     assertSugars({ sugarStart_g_per_L, sugarNow_g_per_L });
     const madeAt = input.madeAt === undefined ? before.madeAt : storedMoment(input.madeAt);
     if (before.strainedAt !== null && before.strainedAt < madeAt) {
-      throw new Failure('refused', 'A base can’t be made after it was strained.', ['madeAt']);
+      throw new Failure('refused', phrase`A base can’t be made after it was strained.`, ['madeAt']);
     }
     const columns = changedColumns(input);
     if (Object.keys(columns).length === 0) return { base: input.base };
     return kitchen.write(
-      { request: 'bases:change', summary: `Change base ${input.name ?? before.name}` },
+      { request: 'bases:change', summary: phrase`Change base ${input.name ?? before.name}` },
       (writer) => ({
         base: writer.update('bases', input.base, columns, input.revision).id,
       }),
@@ -116,15 +117,15 @@ export const baseHandlers: Handlers<
   },
   'bases:strain'(kitchen, input) {
     const base = found(findBase(kitchen.read, input.base), 'base', 'base');
-    if (base.strainedAt !== null) throw new Failure('refused', `${base.name} is strained already.`, ['base']);
+    if (base.strainedAt !== null) throw new Failure('refused', phrase`${base.name} is strained already.`, ['base']);
     const { sugarNow_g_per_L: now } = input;
     if (now !== undefined && base.sugarStart_g_per_L !== null && now > base.sugarStart_g_per_L) {
-      const message = `sugarNow_g_per_L (${now}) is above what the base started with; allowed: 0 to ${base.sugarStart_g_per_L}.`;
+      const message = phrase`sugarNow_g_per_L (${now}) is above what the base started with; allowed: 0 to ${base.sugarStart_g_per_L}.`;
       throw new Failure('invalid-input', message, ['sugarNow_g_per_L']);
     }
     const at = input.at === undefined ? kitchen.now().toISOString() : storedMoment(input.at);
-    if (at < base.madeAt) throw new Failure('refused', 'A base can’t be strained before it was made.', ['at']);
-    return kitchen.write({ request: 'bases:strain', summary: `Strain base ${base.name}` }, (writer) => ({
+    if (at < base.madeAt) throw new Failure('refused', phrase`A base can’t be strained before it was made.`, ['at']);
+    return kitchen.write({ request: 'bases:strain', summary: phrase`Strain base ${base.name}` }, (writer) => ({
       base: writer.update('bases', input.base, {
         strained_at: at,
         ...(input.sugarNow_g_per_L === undefined ? {} : { sugar_now_g_per_L: input.sugarNow_g_per_L }),
@@ -134,9 +135,9 @@ export const baseHandlers: Handlers<
   'bases:remove'(kitchen, { base }) {
     const row = found(findBase(kitchen.read, base), 'base', 'base');
     if (kitchen.read.one('SELECT id FROM trials WHERE base_id = ? LIMIT 1', base) !== undefined) {
-      throw new Failure('refused', `Jars were filled from ${row.name}; it stays with their trial.`, ['base']);
+      throw new Failure('refused', phrase`Jars were filled from ${row.name}; it stays with their trial.`, ['base']);
     }
-    return kitchen.write({ request: 'bases:remove', summary: `Remove base ${row.name}` }, (writer) => {
+    return kitchen.write({ request: 'bases:remove', summary: phrase`Remove base ${row.name}` }, (writer) => {
       writer.remove('bases', base);
       return { base };
     });

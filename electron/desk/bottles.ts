@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { listBottlings } from '#store/bottles.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -20,16 +21,20 @@ interface Source {
 function sourceOf(read: Reader, { jar, batch }: { jar?: string | undefined; batch?: string | undefined }): Source {
   if (jar !== undefined) {
     const row = found(read.row('jars', jar), 'jar', 'jar');
-    if (row.started_at === null) throw new Failure('refused', `Jar ${row.label} has not been started.`, ['jar']);
+    if (row.started_at === null) throw new Failure('refused', phrase`Jar ${row.label} has not been started.`, ['jar']);
     if (row.discarded_at !== null) {
-      throw new Failure('refused', `Jar ${row.label} was discarded (${row.discard_reason}); don’t bottle it.`, ['jar']);
+      throw new Failure(
+        'refused',
+        phrase`Jar ${row.label} was discarded (${row.discard_reason ?? ''}); don’t bottle it.`,
+        ['jar'],
+      );
     }
-    return { columns: { jar_id: jar, batch_id: null }, name: `jar ${row.label}`, since: row.started_at };
+    return { columns: { jar_id: jar, batch_id: null }, name: phrase`jar ${row.label}`, since: row.started_at };
   }
   const row = found(read.row('batches', batch ?? ''), 'batch', 'batch');
   return {
     columns: { jar_id: null, batch_id: row.id },
-    name: `batch ${row.lot ?? row.made_at.slice(0, 10)}`,
+    name: phrase`batch ${row.lot ?? row.made_at.slice(0, 10)}`,
     since: row.made_at,
   };
 }
@@ -42,9 +47,9 @@ export const bottleHandlers: Handlers<
     const source = sourceOf(kitchen.read, input);
     const at = when(kitchen, input.at);
     if (at < source.since) {
-      throw new Failure('refused', `This lies before ${source.name} was there (${source.since}).`, ['at']);
+      throw new Failure('refused', phrase`This lies before ${source.name} was there (${source.since}).`, ['at']);
     }
-    return kitchen.write({ request: 'bottles:fill', summary: `Bottle ${source.name}` }, (writer) => ({
+    return kitchen.write({ request: 'bottles:fill', summary: phrase`Bottle ${source.name}` }, (writer) => ({
       bottling: writer.insert('bottlings', {
         ...source.columns,
         bottled_at: at,
@@ -63,9 +68,9 @@ export const bottleHandlers: Handlers<
     const row = found(kitchen.read.row('bottlings', bottling), 'bottling', 'bottling');
     const at = when(kitchen, given);
     if (at < row.bottled_at) {
-      throw new Failure('refused', `This lies before they were bottled (${row.bottled_at}).`, ['at']);
+      throw new Failure('refused', phrase`This lies before they were bottled (${row.bottled_at}).`, ['at']);
     }
-    return kitchen.write({ request: 'bottles:chill', summary: 'Chill bottles' }, (writer) => ({
+    return kitchen.write({ request: 'bottles:chill', summary: phrase`Chill bottles` }, (writer) => ({
       bottling: writer.update('bottlings', bottling, { chilled_at: at }).id,
     }));
   },
@@ -73,11 +78,12 @@ export const bottleHandlers: Handlers<
     const row = found(kitchen.read.row('bottlings', bottling), 'bottling', 'bottling');
     const at = when(kitchen, given);
     if (at < row.bottled_at) {
-      throw new Failure('refused', `This lies before they were bottled (${row.bottled_at}).`, ['at']);
+      throw new Failure('refused', phrase`This lies before they were bottled (${row.bottled_at}).`, ['at']);
     }
-    return kitchen.write({ request: 'bottles:open', summary: `Open a bottle: ${pour}` }, (writer) => {
+    return kitchen.write({ request: 'bottles:open', summary: phrase`Open a bottle: ${pour}` }, (writer) => {
       const opened = writer.all('SELECT id FROM bottle_openings WHERE bottling_id = ?', bottling).length;
-      if (opened >= row.count) throw new Failure('refused', 'All of these bottles are opened already.', ['bottling']);
+      if (opened >= row.count)
+        throw new Failure('refused', phrase`All of these bottles are opened already.`, ['bottling']);
       const opening = writer.insert('bottle_openings', {
         bottling_id: bottling,
         opened_at: at,
@@ -89,7 +95,7 @@ export const bottleHandlers: Handlers<
   },
   'bottles:remove'(kitchen, { bottling }) {
     found(kitchen.read.row('bottlings', bottling), 'bottling', 'bottling');
-    return kitchen.write({ request: 'bottles:remove', summary: 'Take out a bottling' }, (writer) => {
+    return kitchen.write({ request: 'bottles:remove', summary: phrase`Take out a bottling` }, (writer) => {
       writer.remove('bottlings', bottling);
       return { bottling };
     });

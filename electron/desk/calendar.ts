@@ -1,4 +1,5 @@
 import { type CalendarEvent, calendarFile } from '#core/trial/calendar-file.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Row } from '#store/tables.ts';
 import { findTrial, type TrialWhole } from '#store/trials.ts';
@@ -12,7 +13,10 @@ function jarEvent(jar: Jar, question: string, act: 'start' | 'pull'): CalendarEv
     uid: `${jar.id}-${act}@sidejar`,
     at: act === 'start' ? jar.plannedStart : jar.plannedPull,
     minutes: 15,
-    summary: `${act === 'start' ? 'Start' : 'Pull'} jar ${jar.label}: ${jar.levelName}`,
+    summary:
+      act === 'start'
+        ? phrase`Start jar ${jar.label}: ${jar.levelName}`
+        : phrase`Pull jar ${jar.label}: ${jar.levelName}`,
     description: question,
     sequence: jar.revision - 1,
   };
@@ -29,7 +33,7 @@ function tastingEvent(tasting: Row<'tastings'>, question: string): CalendarEvent
     uid: `${tasting.id}-taste@sidejar`,
     at: tasting.held_at,
     minutes: 60,
-    summary: `Taste: ${tasting.name}`,
+    summary: phrase`Taste: ${tasting.name}`,
     description: question,
     sequence: tasting.revision - 1,
   };
@@ -59,9 +63,11 @@ export const calendarHandlers: Handlers<'trials:calendar'> = {
       ...tastings.map((tasting) => tastingEvent(tasting, trial.question)),
     ].sort((a, b) => a.at.localeCompare(b.at));
     if (events.length === 0) {
-      throw new Failure('refused', 'Nothing of this trial is still to come: its jars are all started and pulled.', [
-        'trial',
-      ]);
+      throw new Failure(
+        'refused',
+        phrase`Nothing of this trial is still to come: its jars are all started and pulled.`,
+        ['trial'],
+      );
     }
     return { name: fileName(trial.question), text: calendarFile(events, now), events: events.length };
   },

@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { carriedText, readCarriedFile } from '#store/carry/carried-file.ts';
 import { takeIn } from '#store/carry/take-in.ts';
@@ -21,10 +22,10 @@ function textOfFile(file: string): string {
     if (!about.isFile()) throw new Error('no file');
     bytes = about.size;
   } catch {
-    throw new Failure('not-found', 'There is no such file on this machine.', ['file']);
+    throw new Failure('not-found', phrase`There is no such file on this machine.`, ['file']);
   }
   if (bytes > largestFile_bytes) {
-    throw new Failure('too-large', 'This file is larger than 400 MB; it can’t be taken in as a whole.', ['file']);
+    throw new Failure('too-large', phrase`This file is larger than 400 MB; it can’t be taken in as a whole.`, ['file']);
   }
   return readFileSync(place, 'utf8');
 }
@@ -73,9 +74,9 @@ export const carryingHandlers: Handlers<'data:export' | 'data:trialFile' | 'data
       renamed: [...plan.renamed],
     };
     if (preview || plan.fresh.length === 0) return { ...told, taken: false };
-    const what = carried.holds === 'trial' ? 'a trial' : 'a kitchen';
+    const what = carried.holds === 'trial' ? phrase`a trial` : phrase`a kitchen`;
     kitchen.write(
-      { request: 'data:takeIn', summary: `Take in ${what} from “${carried.from.slice(0, 100)}”` },
+      { request: 'data:takeIn', summary: phrase`Take in ${what} from “${carried.from.slice(0, 100)}”` },
       (writer) => {
         // Looked at again inside the transaction: another window may have written between.
         takeIn(writer, carried, () => watch.assertGoing()).write(writer, (done, total) => {

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { findCulture, listCultures } from '#store/cultures.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -6,10 +7,18 @@ import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 
 const verbs = {
-  weighed: 'Weigh',
-  refreshed: 'Refresh',
-  'revival-feed': 'Feed, to wake it, the',
-  revived: 'Revived:',
+  get weighed() {
+    return phrase`Weigh`;
+  },
+  get refreshed() {
+    return phrase`Refresh`;
+  },
+  get 'revival-feed'() {
+    return phrase`Feed, to wake it, the`;
+  },
+  get revived() {
+    return phrase`Revived:`;
+  },
 } as const;
 
 function when(kitchen: Kitchen, at: string | undefined): string {
@@ -33,7 +42,7 @@ export const cultureHandlers: Handlers<
       note: input.note ?? null,
       refresh_days: refreshDays === undefined ? (before?.refresh_days ?? null) : refreshDays,
     };
-    const summary = `${id === undefined ? 'Add' : 'Change'} culture ${input.name}`;
+    const summary = id === undefined ? phrase`Add culture ${input.name}` : phrase`Change culture ${input.name}`;
     return kitchen.write({ request: 'cultures:save', summary }, (writer) => {
       const culture =
         id === undefined
@@ -55,12 +64,12 @@ export const cultureHandlers: Handlers<
   'cultures:log'(kitchen, { culture, what, at: given, weight_g, note }) {
     const row = found(kitchen.read.row('cultures', culture), 'culture', 'culture');
     if (what === 'weighed' && weight_g === undefined) {
-      throw new Failure('invalid-input', 'Say what it weighs.', ['weight_g']);
+      throw new Failure('invalid-input', phrase`Say what it weighs.`, ['weight_g']);
     }
     const at = when(kitchen, given);
     const isFed = what !== 'weighed';
     const isLatest = row.refreshed_at === null || at >= row.refreshed_at;
-    return kitchen.write({ request: 'cultures:log', summary: `${verbs[what]} culture ${row.name}` }, (writer) => {
+    return kitchen.write({ request: 'cultures:log', summary: phrase`${verbs[what]} culture ${row.name}` }, (writer) => {
       const entry = writer.insert('culture_log', {
         culture_id: culture,
         done_at: at,
@@ -86,13 +95,13 @@ export const cultureHandlers: Handlers<
     if (row.weight_g !== null && weight_g >= row.weight_g) {
       throw new Failure(
         'refused',
-        `${row.name} weighs ${row.weight_g} g; a part must weigh less than the whole. Weigh it again if it has grown.`,
+        phrase`${row.name} weighs ${row.weight_g} g; a part must weigh less than the whole. Weigh it again if it has grown.`,
         ['weight_g'],
       );
     }
     const at = when(kitchen, given);
     const left_g = row.weight_g === null ? null : row.weight_g - weight_g;
-    return kitchen.write({ request: 'cultures:split', summary: `Split ${name} from ${row.name}` }, (writer) => {
+    return kitchen.write({ request: 'cultures:split', summary: phrase`Split ${name} from ${row.name}` }, (writer) => {
       const part = writer.insert('cultures', {
         name,
         kind: row.kind,
@@ -113,14 +122,14 @@ export const cultureHandlers: Handlers<
   'cultures:remove'(kitchen, { culture }) {
     const row = found(kitchen.read.row('cultures', culture), 'culture', 'culture');
     if (kitchen.read.one('SELECT id FROM bases WHERE culture_id = ? LIMIT 1', culture) !== undefined) {
-      throw new Failure('refused', `${row.name} has made bases that name it; it stays.`, ['culture']);
+      throw new Failure('refused', phrase`${row.name} has made bases that name it; it stays.`, ['culture']);
     }
     if (kitchen.read.one('SELECT id FROM cultures WHERE parent_id = ? LIMIT 1', culture) !== undefined) {
-      throw new Failure('refused', `Other cultures were split from ${row.name}; it stays with their lineage.`, [
+      throw new Failure('refused', phrase`Other cultures were split from ${row.name}; it stays with their lineage.`, [
         'culture',
       ]);
     }
-    return kitchen.write({ request: 'cultures:remove', summary: `Remove culture ${row.name}` }, (writer) => {
+    return kitchen.write({ request: 'cultures:remove', summary: phrase`Remove culture ${row.name}` }, (writer) => {
       writer.remove('cultures', culture);
       return { culture };
     });

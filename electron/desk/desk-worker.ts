@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
@@ -41,7 +42,7 @@ async function answer(message: Extract<ToDesk, { kind: 'ask' }>): Promise<void> 
   const envelope = await desk.handle(message.name, message.input, {
     progress: (done, total) => post({ kind: 'progress', ask: message.ask, done, total }),
     assertGoing() {
-      if (Atomics.load(message.stopFlag, 0) === 1) throw new Failure('stopped', 'Stopped. Nothing was changed.');
+      if (Atomics.load(message.stopFlag, 0) === 1) throw new Failure('stopped', phrase`Stopped. Nothing was changed.`);
     },
   });
   post({ kind: 'settled', ask: message.ask, envelope });

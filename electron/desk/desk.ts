@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { phrase } from '#core/words/phrase.ts';
 import {
   allRequests,
   type ComputingName,
@@ -38,7 +39,7 @@ export function deskOf(opening: Kitchen | ((writes: boolean) => Promise<Kitchen>
 
   async function openedKitchen(writes: boolean): Promise<Kitchen> {
     if (opened === null && typeof opening === 'function') opened = await opening(writes);
-    if (opened === null) throw new Failure('internal', 'There is no kitchen.');
+    if (opened === null) throw new Failure('internal', phrase`There is no kitchen.`);
     return opened;
   }
 
@@ -52,14 +53,14 @@ export function deskOf(opening: Kitchen | ((writes: boolean) => Promise<Kitchen>
 
   async function answer(name: string, input: unknown, watch: Watch): Promise<unknown> {
     if (!isRequestName(name)) {
-      throw new Failure('unknown-request', `There is no request called “${name.slice(0, 100)}”.`, ['name']);
+      throw new Failure('unknown-request', phrase`There is no request called “${name.slice(0, 100)}”.`, ['name']);
     }
     const shape = allRequests[name];
     const odd = oddMember(input);
     if (odd?.kind === 'crowded') {
-      throw new Failure('too-large', 'Here are more than 5,000 named members; no request has so many.', odd.path);
+      throw new Failure('too-large', phrase`Here are more than 5,000 named members; no request has so many.`, odd.path);
     }
-    if (odd !== null) throw new Failure('invalid-input', 'Here is half a character: this is no text.', odd.path);
+    if (odd !== null) throw new Failure('invalid-input', phrase`Here is half a character: this is no text.`, odd.path);
     const parsed = (shape.input as z.ZodType).safeParse(input, atFirstComplaint);
     if (!parsed.success) throw inputFailure(parsed.error, input);
     const value = await settle(name, parsed.data, watch);

@@ -2,6 +2,7 @@ import { discriminationPower, trialsNeeded } from '#core/panel/discrimination-po
 import { minimumCorrect } from '#core/panel/minimum-correct.ts';
 import { chanceCorrect, guessing } from '#core/panel/thurstone.ts';
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import type { Computers } from './handler.ts';
 
@@ -23,12 +24,12 @@ export const discriminationDesignComputers: Computers<'panel:discriminationDesig
     const fewest = fewestTrials(method, alpha);
     const minimum = minimumCorrect(method, trials, alpha);
     if (minimum === null) {
-      const needs = `at least ${fewest} answers: with ${trials} even all right could be luck`;
+      const needs = phrase`at least ${fewest} answers: with ${trials} even all right could be luck`;
       reasons.push({ path: ['minimumCorrect'], code: 'too-few-scores', needs });
     }
     const needed = trialsNeeded(method, dPrime, alpha, power, mostTrials);
     if (needed === null) {
-      const needs = `a larger difference: even ${mostTrials} answers would not find this one`;
+      const needs = phrase`a larger difference: even ${mostTrials} answers would not find this one`;
       reasons.push({ path: ['trialsNeeded'], code: 'too-few-scores', needs });
     }
     return {

@@ -4,6 +4,7 @@ import { discriminate } from '#core/panel/discriminate.ts';
 import { presentationOrders } from '#core/panel/presentation-orders.ts';
 import { guessing } from '#core/panel/thurstone.ts';
 import { discriminationSentence } from '#core/trial/discrimination-sentence.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { InputOf, ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import {
@@ -31,8 +32,9 @@ const mostCodes = 120;
 function jarToServe(kitchen: Kitchen, id: string, field: string): Jar {
   const jar = found(findJar(kitchen.read, id), 'jar', field);
   if (jar.state === 'discarded' || jar.state === 'planned') {
-    const why = jar.state === 'planned' ? 'has not been started' : `was discarded (${jar.discardReason})`;
-    throw new Failure('refused', `Jar ${jar.label} ${why}; it can’t be served.`, [field]);
+    const why =
+      jar.state === 'planned' ? phrase`has not been started` : phrase`was discarded (${jar.discardReason ?? ''})`;
+    throw new Failure('refused', phrase`Jar ${jar.label} ${why}; it can’t be served.`, [field]);
   }
   return jar;
 }
@@ -43,10 +45,10 @@ function build(kitchen: Kitchen, input: InputOf<'discriminations:build'>): { dis
   jarToServe(kitchen, input.jarB, 'jarB');
   input.tasters.forEach((taster, position) => {
     if (kitchen.read.row('tasters', taster) === undefined) {
-      throw new Failure('not-found', 'There is no such taster in this kitchen.', ['tasters', position]);
+      throw new Failure('not-found', phrase`There is no such taster in this kitchen.`, ['tasters', position]);
     }
     if (input.tasters.indexOf(taster) !== position) {
-      throw new Failure('invalid-input', 'The same taster stands twice in the list.', ['tasters', position]);
+      throw new Failure('invalid-input', phrase`The same taster stands twice in the list.`, ['tasters', position]);
     }
   });
   const orders = presentationOrders(input.method, input.tasters.length * input.rounds, input.seed);
@@ -57,33 +59,36 @@ function build(kitchen: Kitchen, input: InputOf<'discriminations:build'>): { dis
   const free = usableBlindCodes.length - new Set(taken).size;
   const count = Math.min(orders.length * cups, mostCodes, Math.max(6, Math.floor(free / 2)));
   const codes = blindCodes(count, { seed: input.seed, inUse: taken, lastUsed });
-  return kitchen.write({ request: 'discriminations:build', summary: `Set up the test “${input.name}”` }, (writer) => {
-    const row = writer.insert('discriminations', {
-      trial_id: input.trial ?? null,
-      name: input.name,
-      method: input.method,
-      asked: input.asked ?? null,
-      expected: input.expected ?? null,
-      jar_a_id: input.jarA,
-      jar_b_id: input.jarB,
-      held_at: input.heldAt === undefined ? writer.now : storedMoment(input.heldAt),
-      seed: input.seed,
-      closed_at: null,
-    });
-    orders.forEach((order, index) => {
-      writer.insert('presentations', {
-        discrimination_id: row.id,
-        taster_id: input.tasters[index % input.tasters.length] ?? '',
-        round: Math.floor(index / input.tasters.length) + 1,
-        cups: order,
-        codes: JSON.stringify(
-          Array.from({ length: cups }, (_, cup) => codes[(index * cups + cup) % codes.length] ?? ''),
-        ),
-        chosen: null,
+  return kitchen.write(
+    { request: 'discriminations:build', summary: phrase`Set up the test “${input.name}”` },
+    (writer) => {
+      const row = writer.insert('discriminations', {
+        trial_id: input.trial ?? null,
+        name: input.name,
+        method: input.method,
+        asked: input.asked ?? null,
+        expected: input.expected ?? null,
+        jar_a_id: input.jarA,
+        jar_b_id: input.jarB,
+        held_at: input.heldAt === undefined ? writer.now : storedMoment(input.heldAt),
+        seed: input.seed,
+        closed_at: null,
       });
-    });
-    return { discrimination: row.id };
-  });
+      orders.forEach((order, index) => {
+        writer.insert('presentations', {
+          discrimination_id: row.id,
+          taster_id: input.tasters[index % input.tasters.length] ?? '',
+          round: Math.floor(index / input.tasters.length) + 1,
+          cups: order,
+          codes: JSON.stringify(
+            Array.from({ length: cups }, (_, cup) => codes[(index * cups + cup) % codes.length] ?? ''),
+          ),
+          chosen: null,
+        });
+      });
+      return { discrimination: row.id };
+    },
+  );
 }
 
 function resultOf(
@@ -157,7 +162,7 @@ function open(kitchen: Kitchen, id: string): ValueOf<'discriminations:open'> {
 function openTest(kitchen: Kitchen, id: string): Row<'discriminations'> {
   const row = found(kitchen.read.row('discriminations', id), 'test', 'discrimination');
   if (row.closed_at !== null) {
-    throw new Failure('refused', `“${row.name}” is closed: the cups have been seen.`, ['discrimination']);
+    throw new Failure('refused', phrase`“${row.name}” is closed: the cups have been seen.`, ['discrimination']);
   }
   return row;
 }
@@ -200,11 +205,11 @@ export const discriminationHandlers: Handlers<
     if (input.chosen !== null && input.chosen > cupsToChoose(method)) {
       throw new Failure(
         'invalid-input',
-        `There are ${cupsToChoose(method)} cups to choose from; ${input.chosen} is outside.`,
+        phrase`There are ${cupsToChoose(method)} cups to choose from; ${input.chosen} is outside.`,
         ['chosen'],
       );
     }
-    kitchen.write({ request: 'discriminations:answer', summary: `Note ${own.tasterName}’s choice` }, (writer) =>
+    kitchen.write({ request: 'discriminations:answer', summary: phrase`Note ${own.tasterName}’s choice` }, (writer) =>
       writer.update('presentations', own.id, { chosen: input.chosen }),
     );
     return { answered: presentationsOf(kitchen.read, row.id).filter(({ chosen }) => chosen !== null).length };
@@ -214,8 +219,8 @@ export const discriminationHandlers: Handlers<
     return kitchen.write(
       {
         request: 'discriminations:close',
-        summary: `Close the test “${row.name}” and reveal its cups`,
-        fixedBecause: 'the cups have been seen, and nobody can taste blind again.',
+        summary: phrase`Close the test “${row.name}” and reveal its cups`,
+        fixedBecause: phrase`the cups have been seen, and nobody can taste blind again.`,
       },
       (writer) => {
         writer.update('discriminations', discrimination, { closed_at: writer.now });
@@ -225,9 +230,12 @@ export const discriminationHandlers: Handlers<
   },
   'discriminations:remove'(kitchen, { discrimination }) {
     const row = found(kitchen.read.row('discriminations', discrimination), 'test', 'discrimination');
-    return kitchen.write({ request: 'discriminations:remove', summary: `Remove the test “${row.name}”` }, (writer) => {
-      writer.remove('discriminations', discrimination);
-      return { discrimination };
-    });
+    return kitchen.write(
+      { request: 'discriminations:remove', summary: phrase`Remove the test “${row.name}”` },
+      (writer) => {
+        writer.remove('discriminations', discrimination);
+        return { discrimination };
+      },
+    );
   },
 };

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Reader } from '#store/reader.ts';
@@ -15,12 +16,12 @@ function sourcesOf(trial: TrialWhole, asked: string): { level: Level; jars: Jar[
   const level = trial.levelsWhole.find(({ id, name }) => name === asked || id === asked);
   if (level === undefined) {
     const names = trial.levelsWhole.map(({ name }) => name).join(', ');
-    throw new Failure('not-found', `This trial has no level “${asked}”; it has ${names}.`, ['level']);
+    throw new Failure('not-found', phrase`This trial has no level “${asked}”; it has ${names}.`, ['level']);
   }
   const kept = ({ state, startedAt }: Jar) => state !== 'discarded' && startedAt !== null;
   const jars = trial.jarsWhole.filter((jar) => jar.level === level.id && kept(jar));
   if (jars.length === 0) {
-    const message = `No jar of “${level.name}” was started and kept, so there is nothing to promote yet.`;
+    const message = phrase`No jar of “${level.name}” was started and kept, so there is nothing to promote yet.`;
     throw new Failure('refused', message, ['level']);
   }
   return { level, jars };

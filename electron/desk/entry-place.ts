@@ -1,4 +1,5 @@
 import { hoursBetween } from '#core/trial/moment.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { findJar, type Jar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -25,17 +26,17 @@ export function entryPlace(
   if (input.jar !== undefined) {
     const jar = found(findJar(kitchen.read, input.jar), 'jar', 'jar');
     if (jar.startedAt === null) {
-      throw new Failure('refused', `Jar ${jar.label} has not been started; start it first.`, ['jar']);
+      throw new Failure('refused', phrase`Jar ${jar.label} has not been started; start it first.`, ['jar']);
     }
     if (hoursBetween(jar.startedAt, at) < 0) {
-      throw new Failure('refused', `This lies before jar ${jar.label} was started (${jar.startedAt}).`, ['at']);
+      throw new Failure('refused', phrase`This lies before jar ${jar.label} was started (${jar.startedAt}).`, ['at']);
     }
-    return { columns: { jar_id: jar.id, base_id: null }, words: `jar ${jar.label}`, jar };
+    return { columns: { jar_id: jar.id, base_id: null }, words: phrase`jar ${jar.label}`, jar };
   }
   const base = found(kitchen.read.row('bases', input.base ?? ''), 'base', 'base');
   if (at < base.made_at)
-    throw new Failure('refused', `This lies before ${base.name} was made (${base.made_at}).`, ['at']);
-  return { columns: { jar_id: null, base_id: base.id }, words: `base ${base.name}`, jar: null };
+    throw new Failure('refused', phrase`This lies before ${base.name} was made (${base.made_at}).`, ['at']);
+  return { columns: { jar_id: null, base_id: base.id }, words: phrase`base ${base.name}`, jar: null };
 }
 
 /** The moment that was given, or now. */

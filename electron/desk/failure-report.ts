@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure, type FailureReport } from '#shared/failure.ts';
 import { sqliteFailure } from '#store/sqlite-failure.ts';
 
@@ -7,6 +8,6 @@ export function failureReport(error: unknown): FailureReport {
   if (known instanceof Failure) return known.report();
   return {
     code: 'internal',
-    message: 'The workbench made a mistake here; nothing was changed. Please report what you did.',
+    message: phrase`The workbench made a mistake here; nothing was changed. Please report what you did.`,
   };
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { findTrial } from '#store/trials.ts';
@@ -25,10 +26,10 @@ function row(cells: readonly string[]): string {
 
 function meansOf({ means }: Attribute): string[] {
   return [
-    row(['Level', 'Scores', 'Mean', '95 % interval', 'Alike']),
+    row([phrase`Level`, phrase`Scores`, phrase`Mean`, '95 % interval', phrase`Alike`]),
     row(['---', '---:', '---:', '---:', '---']),
     ...means.map(({ sample, n, mean, low, high, letters }) =>
-      row([plainMarkdown(sample), String(n), figure(mean), `${figure(low)} to ${figure(high)}`, letters ?? '–']),
+      row([plainMarkdown(sample), String(n), figure(mean), phrase`${figure(low)} to ${figure(high)}`, letters ?? '–']),
     ),
   ];
 }
@@ -54,7 +55,7 @@ export async function findingsText(kitchen: Kitchen, trialId: string, watch: Wat
   const penalties = await likingFindingHandlers['findings:penalties'](kitchen, input, watch);
   const drivers = await likingFindingHandlers['findings:drivers'](kitchen, input, watch);
   const blocks: string[] = [`# ${plainMarkdown(trial.question)}`];
-  if (findings.tastings === 0) blocks.push('No tasting of this trial is closed yet.');
+  if (findings.tastings === 0) blocks.push(phrase`No tasting of this trial is closed yet.`);
   blocks.push(...headlineOf(findings));
   for (const ranking of rankings) {
     blocks.push(`## Put in order: ${plainMarkdown(ranking.name)}`, plainMarkdown(ranking.sentence));
@@ -79,7 +80,7 @@ export async function findingsText(kitchen: Kitchen, trialId: string, watch: Wat
       '## Not counted',
       aside.map(({ name, setAside }) => `- ${plainMarkdown(name)}: ${plainMarkdown(setAside ?? '')}`).join('\n'),
     );
-    if (findings.withEverybody !== null) blocks.push(`With everybody: ${plainMarkdown(findings.withEverybody)}`);
+    if (findings.withEverybody !== null) blocks.push(phrase`With everybody: ${plainMarkdown(findings.withEverybody)}`);
   }
   return `${blocks.join('\n\n')}\n`;
 }

@@ -1,4 +1,5 @@
 import { blindCodes, usableBlindCodes } from '#core/panel/blind-codes.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { openCupCodes } from '#store/discriminations.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -17,7 +18,7 @@ export function freeCodes(kitchen: Kitchen, wanted: number, seed: number, said: 
   if (free < wanted) {
     throw new Failure(
       'refused',
-      `Only ${free} blind codes are free; close a tasting that is still open, and try again.`,
+      phrase`Only ${free} blind codes are free; close a tasting that is still open, and try again.`,
       ['samples'],
     );
   }

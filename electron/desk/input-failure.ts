@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -21,50 +22,69 @@ function field(path: readonly PropertyKey[]): string {
 
 const kinds: Readonly<Record<string, string>> = {
   string: 'words',
-  number: 'a finite number',
-  int: 'a whole number',
-  boolean: 'true or false',
-  array: 'a list',
-  object: 'an object with named members',
-  record: 'an object with named members',
-  tuple: 'a list',
+  get number() {
+    return phrase`a finite number`;
+  },
+  get int() {
+    return phrase`a whole number`;
+  },
+  get boolean() {
+    return phrase`true or false`;
+  },
+  get array() {
+    return phrase`a list`;
+  },
+  get object() {
+    return phrase`an object with named members`;
+  },
+  get record() {
+    return phrase`an object with named members`;
+  },
+  get tuple() {
+    return phrase`a list`;
+  },
 };
 
-function bound(origin: string, value: unknown, kind: 'least' | 'most', inclusive: boolean): string {
+function bound(origin: string, limit: unknown, kind: 'least' | 'most', inclusive: boolean): string {
+  const value = Number(limit);
   if (origin === 'string')
     return kind === 'least'
-      ? `needs at least ${value} character${value === 1 ? '' : 's'}`
-      : `may have at most ${value} characters`;
+      ? value === 1
+        ? phrase`needs at least ${value} character`
+        : phrase`needs at least ${value} characters`
+      : phrase`may have at most ${value} characters`;
   if (origin === 'array' || origin === 'set')
     return kind === 'least'
-      ? `needs at least ${value} entr${value === 1 ? 'y' : 'ies'}`
-      : `may have at most ${value} entries`;
-  if (kind === 'least') return inclusive ? `must be ${value} or more` : `must be more than ${value}`;
-  return inclusive ? `must be ${value} or less` : `must be less than ${value}`;
+      ? value === 1
+        ? phrase`needs at least ${value} entry`
+        : phrase`needs at least ${value} entries`
+      : phrase`may have at most ${value} entries`;
+  if (kind === 'least') return inclusive ? phrase`must be ${value} or more` : phrase`must be more than ${value}`;
+  return inclusive ? phrase`must be ${value} or less` : phrase`must be less than ${value}`;
 }
 
 function sentence(issue: Issue, input: unknown): string {
-  const name = field(issue.path) || 'the input';
+  const name = field(issue.path) || phrase`the input`;
   switch (issue.code) {
     case 'invalid_type':
       return at(input, issue.path) === undefined
-        ? `${name} is missing; it must be ${kinds[issue.expected] ?? issue.expected}.`
-        : `${name} must be ${kinds[issue.expected] ?? issue.expected}.`;
+        ? phrase`${name} is missing; it must be ${kinds[issue.expected] ?? issue.expected}.`
+        : phrase`${name} must be ${kinds[issue.expected] ?? issue.expected}.`;
     case 'too_small':
       return `${name} ${bound(issue.origin, issue.minimum, 'least', issue.inclusive ?? true)}.`;
     case 'too_big':
       return `${name} ${bound(issue.origin, issue.maximum, 'most', issue.inclusive ?? true)}.`;
     case 'invalid_value':
-      return `${name} must be one of: ${issue.values.map(String).join(', ')}.`;
+      return phrase`${name} must be one of: ${issue.values.map(String).join(', ')}.`;
     case 'unrecognized_keys':
-      return `${name === 'the input' ? 'The input' : name} has a member the request does not know: ${issue.keys
+      return phrase`${name === 'the input' ? phrase`The input` : name} has a member the request does not know: ${issue.keys
         .slice(0, 10)
         .map((key) => key.slice(0, 60))
         .join(', ')}.`;
     case 'invalid_format':
       return issue.format === 'datetime'
-        ? `${name} must be a moment with its offset, such as 2026-05-01T09:00:00+02:00.`
-        : `${name} must be ${issue.message.startsWith('Invalid') ? `of the form ${issue.format}` : issue.message}.`;
+        ? phrase`${name} must be a moment with its offset, such as 2026-05-01T09:00:00+02:00.`
+        : phrase`${name} must be ${issue.message.startsWith('Invalid') ? phrase`of the form ${issue.format}` : issue.message}.`;
     default:
       return `${name}: ${issue.message}.`;
   }
@@ -81,7 +101,7 @@ function mostTelling(issue: Issue): Issue {
 /** The failure for an ill-formed input: a sentence that names the field and what it may be, and the field's path. */
 export function inputFailure(error: z.ZodError, input: unknown): Failure {
   const first = error.issues[0];
-  if (first === undefined) return new Failure('invalid-input', 'The input is not of the request’s form.');
+  if (first === undefined) return new Failure('invalid-input', phrase`The input is not of the request’s form.`);
   const issue = mostTelling(first as Issue);
   const path = issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key));
   return new Failure('invalid-input', sentence(issue, input), path);

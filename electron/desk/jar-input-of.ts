@@ -3,6 +3,7 @@ import type { JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
 import { ownJarIngredient } from '#core/ferment/own-jar-ingredient.ts';
 import type { Formula } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { findBase } from '#store/bases.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -89,7 +90,7 @@ export function jarInputOf(kitchen: Kitchen, trial: TrialWhole, formula: Formula
 /** What a sheet can't be worked out without, with the way out; null when nothing is in the way. */
 export function sheetProblem({ input, unknownIngredient }: KnownJar): string | null {
   if (unknownIngredient !== null) {
-    return `Nobody has said what “${unknownIngredient}” is made of. Give its water and sugars in the Pantry.`;
+    return phrase`Nobody has said what “${unknownIngredient}” is made of. Give its water and sugars in the Pantry.`;
   }
   return jarProblem(input)?.message ?? null;
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { findJar, type Jar, readingsOfJar, sightingsOfJar, sipsOfJar, sipsOfTrial } from '#store/jars.ts';
@@ -19,7 +20,20 @@ const from: Readonly<Record<Act, readonly Jar['state'][]>> = {
   discard: ['planned', 'fermenting', 'pulled', 'strained'],
 };
 
-const verbs: Readonly<Record<Act, string>> = { start: 'Start', pull: 'Pull', strain: 'Strain', discard: 'Discard' };
+const verbs: Readonly<Record<Act, string>> = {
+  get start() {
+    return phrase`Start`;
+  },
+  get pull() {
+    return phrase`Pull`;
+  },
+  get strain() {
+    return phrase`Strain`;
+  },
+  get discard() {
+    return phrase`Discard`;
+  },
+};
 
 function assertMayAct(jar: Jar, act: Act, at: string, position: number): void {
   const path = ['jars', position];
@@ -27,28 +41,28 @@ function assertMayAct(jar: Jar, act: Act, at: string, position: number): void {
     const past = { start: 'started', pull: 'pulled', strain: 'strained', discard: 'discarded' }[act];
     throw new Failure(
       'refused',
-      `Jar ${jar.label} is ${jar.state}; only a jar that is ${from[act].join(' or ')} can be ${past}.`,
+      phrase`Jar ${jar.label} is ${jar.state}; only a jar that is ${from[act].join(' or ')} can be ${past}.`,
       path,
     );
   }
   if (jar.startedAt !== null && at < jar.startedAt) {
     throw new Failure(
       'refused',
-      `Jar ${jar.label} was started at ${jar.startedAt}; what follows can’t lie before that.`,
+      phrase`Jar ${jar.label} was started at ${jar.startedAt}; what follows can’t lie before that.`,
       ['at'],
     );
   }
   if (jar.strainedAt !== null && at < jar.strainedAt) {
     throw new Failure(
       'refused',
-      `Jar ${jar.label} was strained at ${jar.strainedAt}; what follows can’t lie before that.`,
+      phrase`Jar ${jar.label} was strained at ${jar.strainedAt}; what follows can’t lie before that.`,
       ['at'],
     );
   }
   if (jar.pulledAt !== null && at < jar.pulledAt) {
     throw new Failure(
       'refused',
-      `Jar ${jar.label} was pulled at ${jar.pulledAt}; what follows can’t lie before that.`,
+      phrase`Jar ${jar.label} was pulled at ${jar.pulledAt}; what follows can’t lie before that.`,
       ['at'],
     );
   }
@@ -63,12 +77,15 @@ function act(
   const at = input.at === undefined ? kitchen.now().toISOString() : storedMoment(input.at);
   const jars = input.jars.map((id) => found(findJar(kitchen.read, id), 'jar', 'jars'));
   if (new Set(input.jars).size !== input.jars.length) {
-    throw new Failure('invalid-input', 'A jar stands twice in the list.', ['jars']);
+    throw new Failure('invalid-input', phrase`A jar stands twice in the list.`, ['jars']);
   }
   for (const [position, jar] of jars.entries()) assertMayAct(jar, kind, at, position);
   const labels = jars.map(({ label }) => label).join(', ');
   const stock = kitchen.write(
-    { request: `jars:${kind}`, summary: `${verbs[kind]} jar${jars.length === 1 ? '' : 's'} ${labels}` },
+    {
+      request: `jars:${kind}`,
+      summary: jars.length === 1 ? phrase`${verbs[kind]} jar ${labels}` : phrase`${verbs[kind]} jars ${labels}`,
+    },
     (writer) => {
       for (const { id } of jars) writer.update('jars', id, values(at));
       return kind === 'start' ? takeFromStock(kitchen, writer, jars) : [];
@@ -120,7 +137,7 @@ export const jarHandlers: Handlers<
   'readings:log'(kitchen, input) {
     const at = entryTime(kitchen, input.at);
     const place = entryPlace(kitchen, input, at);
-    return kitchen.write({ request: 'readings:log', summary: `Log a reading of ${place.words}` }, (writer) => ({
+    return kitchen.write({ request: 'readings:log', summary: phrase`Log a reading of ${place.words}` }, (writer) => ({
       reading: writer.insert('readings', {
         ...place.columns,
         taken_at: at,
@@ -139,7 +156,9 @@ export const jarHandlers: Handlers<
     const place = entryPlace(kitchen, input, at);
     const { jar } = place;
     const discards = input.what === 'mould' && jar !== null && jar.state !== 'discarded';
-    const summary = discards ? `Mould in ${place.words}: discard it` : `Note what was seen in ${place.words}`;
+    const summary = discards
+      ? phrase`Mould in ${place.words}: discard it`
+      : phrase`Note what was seen in ${place.words}`;
     return kitchen.write({ request: 'sightings:log', summary }, (writer) => {
       const row = writer.insert('sightings', {
         ...place.columns,
@@ -155,10 +174,13 @@ export const jarHandlers: Handlers<
     const at = entryTime(kitchen, given);
     const places = [...new Set(jars)].map((jar) => entryPlace(kitchen, { jar }, at));
     for (const { jar } of places) {
-      if (jar?.state === 'discarded') throw new Failure('refused', `Jar ${jar.label} was discarded.`, ['jars']);
+      if (jar?.state === 'discarded') throw new Failure('refused', phrase`Jar ${jar.label} was discarded.`, ['jars']);
     }
     const labels = places.map(({ jar }) => jar?.label).join(', ');
-    const summary = `${what === 'stirred' ? 'Stir' : 'Look at'} jar${places.length === 1 ? '' : 's'} ${labels}`;
+    const summary =
+      places.length === 1
+        ? phrase`${what === 'stirred' ? phrase`Stir` : phrase`Look at`} jar ${labels}`
+        : phrase`${what === 'stirred' ? phrase`Stir` : phrase`Look at`} jars ${labels}`;
     return kitchen.write({ request: 'jars:look', summary }, (writer) => ({
       sightings: places.map(
         ({ columns }) => writer.insert('sightings', { ...columns, seen_at: at, what, note: null }).id,
@@ -171,11 +193,11 @@ export const jarHandlers: Handlers<
     if (place.jar?.state === 'discarded') {
       throw new Failure(
         'refused',
-        `Jar ${place.jar.label} was discarded (${place.jar.discardReason}); don’t taste it.`,
+        phrase`Jar ${place.jar.label} was discarded (${place.jar.discardReason ?? ''}); don’t taste it.`,
         ['jar'],
       );
     }
-    return kitchen.write({ request: 'sips:log', summary: `Log a sip of ${place.words}` }, (writer) => ({
+    return kitchen.write({ request: 'sips:log', summary: phrase`Log a sip of ${place.words}` }, (writer) => ({
       sip: writer.insert('sips', {
         jar_id: input.jar,
         taken_at: at,
@@ -190,7 +212,7 @@ export const jarHandlers: Handlers<
   'entries:remove'(kitchen, { kind, id }) {
     const table = { reading: 'readings', sighting: 'sightings', sip: 'sips' } as const;
     found(kitchen.read.row(table[kind], id), kind, 'id');
-    return kitchen.write({ request: 'entries:remove', summary: `Take out a mistaken ${kind}` }, (writer) => {
+    return kitchen.write({ request: 'entries:remove', summary: phrase`Take out a mistaken ${kind}` }, (writer) => {
       const mistaken = kind === 'sighting' ? writer.row('sightings', id) : undefined;
       writer.remove(table[kind], id);
       // A mould that was none takes its discarding back with it, unless mould was seen twice.

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { type Row, type TableName, tableNames } from '#store/tables.ts';
@@ -6,7 +7,7 @@ import { fillWithSample } from './sample-kitchen/fill-with-sample.ts';
 
 function kitchenRow(kitchen: Kitchen): Row<'kitchens'> {
   const row = kitchen.read.one<Row<'kitchens'>>('SELECT * FROM kitchens ORDER BY id LIMIT 1');
-  if (row === undefined) throw new Failure('store-damaged', 'This kitchen has lost its name; restore a backup.');
+  if (row === undefined) throw new Failure('store-damaged', phrase`This kitchen has lost its name; restore a backup.`);
   return row;
 }
 
@@ -58,7 +59,7 @@ export const kitchenHandlers: Handlers<'kitchen:open' | 'kitchen:change' | 'kitc
         ...(measures === undefined ? {} : { measures }),
         ...(currency === undefined ? {} : { currency }),
       };
-      const summary = 'Change the kitchen’s name, measures or currency';
+      const summary = phrase`Change the kitchen’s name, measures or currency`;
       const row = kitchen.write({ request: 'kitchen:change', summary }, (writer) =>
         writer.update('kitchens', id, values),
       );
@@ -68,17 +69,20 @@ export const kitchenHandlers: Handlers<'kitchen:open' | 'kitchen:change' | 'kitc
       if ([...countsOf(kitchen).values()].some(({ total }) => total > 0)) {
         throw new Failure(
           'refused',
-          'The sample kitchen fills an empty kitchen only; this one holds something already.',
+          phrase`The sample kitchen fills an empty kitchen only; this one holds something already.`,
         );
       }
       return { rows: fillWithSample(kitchen, watch) };
     },
     'kitchen:removeSample'(kitchen) {
       const rows = sampleRows(kitchen);
-      if (rows.length === 0) throw new Failure('not-found', 'There is nothing of the sample kitchen left here.');
-      return kitchen.write({ request: 'kitchen:removeSample', summary: 'Remove the sample kitchen' }, (writer) => {
-        for (const { table, id } of rows) writer.remove(table, id);
-        return { rows: rows.length };
-      });
+      if (rows.length === 0) throw new Failure('not-found', phrase`There is nothing of the sample kitchen left here.`);
+      return kitchen.write(
+        { request: 'kitchen:removeSample', summary: phrase`Remove the sample kitchen` },
+        (writer) => {
+          for (const { table, id } of rows) writer.remove(table, id);
+          return { rows: rows.length };
+        },
+      );
     },
   };

@@ -4,6 +4,7 @@ import { type LikingDriver, type LikingPoint, likingDriver } from '#core/panel/l
 import { movingTogether } from '#core/panel/moving-together.ts';
 import { driverSentence, driversNeed, togetherSentence } from '#core/trial/driver-sentence.ts';
 import { penaltyRule, penaltySentences } from '#core/trial/penalty-sentence.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { type RightnessRow, revealedRightness } from '#store/revealed-answers.ts';
 import { countedScores, setAsidesOf } from '#store/set-asides.ts';
 import type { NamedScore } from '#store/tastings.ts';
@@ -66,20 +67,26 @@ function overTasters(means: ReturnType<typeof jarMeans>): Map<string, number> {
 }
 
 const untoldWhy = {
-  'one-taster': 'only one taster scored it beside liking',
-  'too-few-scores': 'too few jars were scored on it beside liking',
-  'no-variation': 'the scores hardly move, so nothing can move with them',
+  get 'one-taster'() {
+    return phrase`only one taster scored it beside liking`;
+  },
+  get 'too-few-scores'() {
+    return phrase`too few jars were scored on it beside liking`;
+  },
+  get 'no-variation'() {
+    return phrase`the scores hardly move, so nothing can move with them`;
+  },
 } as const;
 
 function whyUntold(code: string): string {
-  return untoldWhy[code as keyof typeof untoldWhy] ?? 'too few scores';
+  return untoldWhy[code as keyof typeof untoldWhy] ?? phrase`too few scores`;
 }
 
 function driversOf(scores: readonly NamedScore[]) {
   const attributes = Map.groupBy(scores, ({ attribute }) => attribute);
   const likingName = [...attributes.keys()].find((name) => name.toLowerCase() === 'liking');
   const nothing = (needs: string | null) => ({ drivers: [], untold: [], together: [], needs });
-  if (likingName === undefined) return nothing('Nobody scored liking, so it can’t be told what drives it.');
+  if (likingName === undefined) return nothing(phrase`Nobody scored liking, so it can’t be told what drives it.`);
   const liking = jarMeans(attributes.get(likingName) ?? []);
   const jars = new Set([...liking.values()].map(({ jar }) => jar)).size;
   const needs = driversNeed(jars, new Set([...liking.values()].map(({ taster }) => taster)).size);
@@ -116,7 +123,7 @@ function driversOf(scores: readonly NamedScore[]) {
     }),
     untold,
     together: movingTogether(means).map(togetherSentence),
-    needs: told.length + untold.length === 0 ? 'Only liking was scored: nothing stands beside it.' : null,
+    needs: told.length + untold.length === 0 ? phrase`Only liking was scored: nothing stands beside it.` : null,
   };
 }
 
@@ -128,7 +135,7 @@ export const likingFindingHandlers: Handlers<'findings:penalties' | 'findings:dr
     const attributes = Map.groupBy(rows, ({ attribute }) => attribute);
     return {
       attributes: [...attributes].map(([attribute, own]) => rightnessOf(attribute, own)),
-      rule: penaltyRule,
+      rule: penaltyRule(),
     };
   },
   'findings:drivers'(kitchen, { trial }) {

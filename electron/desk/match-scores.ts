@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Row } from '#store/tables.ts';
 import type { Watch } from './handler.ts';
@@ -33,7 +34,7 @@ function matchOne(names: TastingNames, written: WrittenScore): Named | Omit<Refu
     return {
       code: 'score-missing',
       column: written.column,
-      message: 'The score is empty. Leave the row out when a sample was missed.',
+      message: phrase`The score is empty. Leave the row out when a sample was missed.`,
     };
   }
   const read = readScore(written.score, attribute);
@@ -73,7 +74,10 @@ export function matchScores(
     // Named once, at the header, not again for each of its cells.
     unknownColumns.add(column);
     const lost = table.scores.filter((written) => written.attribute === column).length;
-    const message = `${attribute.message} Its ${lost === 1 ? 'one score is' : `${lost} scores are`} left out.`;
+    const message =
+      lost === 1
+        ? phrase`${attribute.message} Its one score is left out.`
+        : phrase`${attribute.message} Its ${lost} scores are left out.`;
     refused.push({ row: 1, column, code: attribute.code, message });
   }
   const stored = kitchen.read.all<Row<'scores'>>('SELECT * FROM scores WHERE tasting_id = ?', tasting.id);
@@ -108,8 +112,10 @@ export function matchScores(
     const replicate = isBlank ? firstFree(inTable) : numberIn(written.replicate);
     if (replicate === null || !Number.isInteger(replicate) || replicate < 1 || replicate > tasting.replicates) {
       const message = isBlank
-        ? `${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in the table more often than it is served: ${tasting.replicates === 1 ? 'once' : `${tasting.replicates} times`}.`
-        : `The replicate must be a whole number from 1 to ${tasting.replicates}; it is “${written.replicate.slice(0, 60)}”.`;
+        ? tasting.replicates === 1
+          ? phrase`${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in the table more often than it is served: once.`
+          : phrase`${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in the table more often than it is served: ${tasting.replicates} times.`
+        : phrase`The replicate must be a whole number from 1 to ${tasting.replicates}; it is “${written.replicate.slice(0, 60)}”.`;
       const code = isBlank ? 'twice-in-table' : 'replicate-outside';
       refused.push({ row: written.row, column: isBlank ? written.column : 'replicate', code, message });
       continue;
@@ -126,8 +132,8 @@ export function matchScores(
     if (before !== undefined) {
       const message =
         before === 'stored'
-          ? `${found.taster.name} has scored ${found.attribute.name} of ${written.sample} already. Take that score back first.`
-          : `${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in row ${before} already.`;
+          ? phrase`${found.taster.name} has scored ${found.attribute.name} of ${written.sample} already. Take that score back first.`
+          : phrase`${found.taster.name}’s ${found.attribute.name} of ${written.sample} stands in row ${before} already.`;
       const code = before === 'stored' ? 'already-scored' : 'twice-in-table';
       refused.push({ row: written.row, column: written.column, code, message });
       continue;
@@ -136,8 +142,8 @@ export function matchScores(
       const key = `${cell.taster_id}/${cell.attribute_id}/${cell.score}`;
       const other = places.get(key);
       if (other !== undefined && !other.isShared && !found.isShared) {
-        const where = other.row === 'stored' ? 'to another sample already' : `in row ${other.row} already`;
-        const message = `${found.taster.name} has given place ${cell.score} ${where}. Write ${cell.score}= where two samples share it on purpose.`;
+        const where = other.row === 'stored' ? phrase`to another sample already` : phrase`in row ${other.row} already`;
+        const message = phrase`${found.taster.name} has given place ${cell.score} ${where}. Write ${cell.score}= where two samples share it on purpose.`;
         refused.push({ row: written.row, column: written.column, code: 'place-twice', message });
         continue;
       }

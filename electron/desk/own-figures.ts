@@ -1,4 +1,5 @@
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { InputOf, ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -11,9 +12,11 @@ const rounding_g = 1;
 export function saveOwnFigures(kitchen: Kitchen, input: InputOf<'pantry:figures'>): ValueOf<'pantry:figures'> {
   const table = findIngredient(input.name);
   if (table === undefined) {
-    throw new Failure('not-found', `“${input.name}” does not come with the program. Change it as your own instead.`, [
-      'name',
-    ]);
+    throw new Failure(
+      'not-found',
+      phrase`“${input.name}” does not come with the program. Change it as your own instead.`,
+      ['name'],
+    );
   }
   const { name } = table;
   const before = kitchen.read.one<Row<'ingredients'>>('SELECT * FROM ingredients WHERE name = ?', name);
@@ -27,14 +30,17 @@ export function saveOwnFigures(kitchen: Kitchen, input: InputOf<'pantry:figures'
   const measures = input.measures ?? [];
   if (Object.values(figures).every((value) => value === null) && measures.length === 0) {
     if (before !== undefined) {
-      kitchen.write({ request: 'pantry:figures', summary: `Go back to the table’s figures of ${name}` }, (writer) =>
-        writer.remove('ingredients', before.id),
+      kitchen.write(
+        { request: 'pantry:figures', summary: phrase`Go back to the table’s figures of ${name}` },
+        (writer) => writer.remove('ingredients', before.id),
       );
     }
     return { name, isOwn: false };
   }
   if (input.source === undefined) {
-    throw new Failure('invalid-input', 'Say where the figures come from, such as “label of the bag”.', ['source']);
+    throw new Failure('invalid-input', phrase`Say where the figures come from, such as “label of the bag”.`, [
+      'source',
+    ]);
   }
   const { fibre_g, protein_g, fat_g, ash_g } = table.composition;
   const water_g = figures.water_g ?? table.composition.water_g;
@@ -43,7 +49,7 @@ export function saveOwnFigures(kitchen: Kitchen, input: InputOf<'pantry:figures'
   if (figures.sugars_g !== null && figures.sugars_g > most_g) {
     throw new Failure(
       'invalid-input',
-      `Beside ${water_g} g of water and the other parts, sugars_g can be 0 to ${Math.max(0, Math.floor(10 * most_g) / 10)} g in 100 g of ${name}; this says ${figures.sugars_g}.`,
+      phrase`Beside ${water_g} g of water and the other parts, sugars_g can be 0 to ${Math.max(0, Math.floor(10 * most_g) / 10)} g in 100 g of ${name}; this says ${figures.sugars_g}.`,
       ['sugars_g'],
     );
   }
@@ -60,7 +66,7 @@ export function saveOwnFigures(kitchen: Kitchen, input: InputOf<'pantry:figures'
     source: input.source,
     measures: measures.length === 0 ? null : JSON.stringify(measures),
   };
-  kitchen.write({ request: 'pantry:figures', summary: `Note your own figures of ${name}` }, (writer) =>
+  kitchen.write({ request: 'pantry:figures', summary: phrase`Note your own figures of ${name}` }, (writer) =>
     before === undefined ? writer.insert('ingredients', values) : writer.update('ingredients', before.id, values),
   );
   return { name, isOwn: true };

@@ -1,5 +1,6 @@
 import { detectableDifference, panelPower, tastersNeeded } from '#core/panel/panel-power.ts';
 import type { Reason } from '#core/reason.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Computers } from './handler.ts';
 
 /** Enough points for a smooth line. */
@@ -13,13 +14,13 @@ export const panelSightComputers: Computers<'panel:sight'> = {
     const reasons: Reason[] = [];
     const isAlone = tasters < 2;
     if (isAlone) {
-      const needs = 'a second taster: one alone leaves no doubt to measure a difference against';
+      const needs = phrase`a second taster: one alone leaves no doubt to measure a difference against`;
       for (const at of ['curve', 'detectableDifference']) reasons.push({ path: [at], code: 'one-taster', needs });
     }
     const tastersNeededFor = differences.map((difference, place) => {
       const needed = tastersNeeded(plan, difference, power, mostTasters);
       if (needed === null) {
-        const needs = `a larger gap or steadier scores: even ${mostTasters} tasters would not find this one`;
+        const needs = phrase`a larger gap or steadier scores: even ${mostTasters} tasters would not find this one`;
         reasons.push({ path: ['tastersNeededFor', place, 'tasters'], code: 'too-few-scores', needs });
       }
       return { difference, tasters: needed };

@@ -1,4 +1,5 @@
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { listTasters } from '#store/people-and-pantry.ts';
@@ -13,7 +14,7 @@ import { pantryName, wholePantry } from './whole-pantry.ts';
 function knownName(kitchen: Kitchen, written: string): string {
   const known = pantryName(kitchen, written);
   if (known === undefined) {
-    throw new Failure('not-found', `The pantry has no “${written}”. Add it to the pantry first.`, ['name']);
+    throw new Failure('not-found', phrase`The pantry has no “${written}”. Add it to the pantry first.`, ['name']);
   }
   return known;
 }
@@ -24,7 +25,7 @@ function assertFree(kitchen: Kitchen, table: 'tasters' | 'ingredients', name: st
   const twin = all.find((row) => nameKey(row.name) === key);
   if (twin === undefined || twin.id === id) return;
   const what = table === 'tasters' ? 'taster' : 'ingredient';
-  throw new Failure('refused', `There is a ${what} called “${name}” already. Choose another name.`, ['name']);
+  throw new Failure('refused', phrase`There is a ${what} called “${name}” already. Choose another name.`, ['name']);
 }
 
 export const peopleAndPantryHandlers: Handlers<
@@ -48,12 +49,12 @@ export const peopleAndPantryHandlers: Handlers<
     };
     const { id } = input;
     if (id === undefined) {
-      return kitchen.write({ request: 'tasters:save', summary: `Add taster ${input.name}` }, (writer) => ({
+      return kitchen.write({ request: 'tasters:save', summary: phrase`Add taster ${input.name}` }, (writer) => ({
         taster: writer.insert('tasters', values).id,
       }));
     }
     found(kitchen.read.row('tasters', id), 'taster', 'id');
-    return kitchen.write({ request: 'tasters:save', summary: `Change taster ${input.name}` }, (writer) => ({
+    return kitchen.write({ request: 'tasters:save', summary: phrase`Change taster ${input.name}` }, (writer) => ({
       taster: writer.update('tasters', id, values, input.revision).id,
     }));
   },
@@ -63,11 +64,11 @@ export const peopleAndPantryHandlers: Handlers<
     if (tastings !== undefined) {
       throw new Failure(
         'refused',
-        `${row.name} has tasted here: the scores need the name. Rename the taster instead.`,
+        phrase`${row.name} has tasted here: the scores need the name. Rename the taster instead.`,
         ['taster'],
       );
     }
-    return kitchen.write({ request: 'tasters:remove', summary: `Remove taster ${row.name}` }, (writer) => {
+    return kitchen.write({ request: 'tasters:remove', summary: phrase`Remove taster ${row.name}` }, (writer) => {
       writer.remove('tasters', taster);
       return { taster };
     });
@@ -78,7 +79,7 @@ export const peopleAndPantryHandlers: Handlers<
     if (input.id === undefined && findIngredient(input.name) !== undefined) {
       throw new Failure(
         'refused',
-        `The pantry knows “${input.name}” already. Give your own a name that tells it apart.`,
+        phrase`The pantry knows “${input.name}” already. Give your own a name that tells it apart.`,
         ['name'],
       );
     }
@@ -101,15 +102,15 @@ export const peopleAndPantryHandlers: Handlers<
     };
     const { id } = input;
     if (id === undefined) {
-      return kitchen.write({ request: 'pantry:save', summary: `Add ${input.name} to the pantry` }, (writer) => ({
+      return kitchen.write({ request: 'pantry:save', summary: phrase`Add ${input.name} to the pantry` }, (writer) => ({
         ingredient: writer.insert('ingredients', values).id,
       }));
     }
     const before = found(kitchen.read.row('ingredients', id), 'ingredient', 'id');
     if (nameKey(before.name) !== nameKey(input.name) && findIngredient(input.name) !== undefined) {
-      throw new Failure('refused', `The pantry knows “${input.name}” already. Choose another name.`, ['name']);
+      throw new Failure('refused', phrase`The pantry knows “${input.name}” already. Choose another name.`, ['name']);
     }
-    return kitchen.write({ request: 'pantry:save', summary: `Change ${input.name} in the pantry` }, (writer) => ({
+    return kitchen.write({ request: 'pantry:save', summary: phrase`Change ${input.name} in the pantry` }, (writer) => ({
       ingredient: writer.update('ingredients', id, values, input.revision).id,
     }));
   },
@@ -117,9 +118,9 @@ export const peopleAndPantryHandlers: Handlers<
   'pantry:stock'(kitchen, input) {
     const name = knownName(kitchen, input.name);
     if (typeof input.price_per_kg === 'number' && typeof input.price_per_L === 'number') {
-      throw new Failure('invalid-input', 'Give one price: per kilogram or per litre.', ['price_per_L']);
+      throw new Failure('invalid-input', phrase`Give one price: per kilogram or per litre.`, ['price_per_L']);
     }
-    return kitchen.write({ request: 'pantry:stock', summary: `Note what is on hand of ${name}` }, (writer) => {
+    return kitchen.write({ request: 'pantry:stock', summary: phrase`Note what is on hand of ${name}` }, (writer) => {
       // Read inside the transaction: another window may have noted the other of the two.
       const before = writer.one<Row<'stocks'>>('SELECT * FROM stocks WHERE name = ?', name);
       const isPriced = input.price_per_kg !== undefined || input.price_per_L !== undefined;
@@ -139,9 +140,12 @@ export const peopleAndPantryHandlers: Handlers<
   },
   'pantry:remove'(kitchen, { ingredient }) {
     const row = found(kitchen.read.row('ingredients', ingredient), 'ingredient', 'ingredient');
-    return kitchen.write({ request: 'pantry:remove', summary: `Remove ${row.name} from the pantry` }, (writer) => {
-      writer.remove('ingredients', ingredient);
-      return { ingredient };
-    });
+    return kitchen.write(
+      { request: 'pantry:remove', summary: phrase`Remove ${row.name} from the pantry` },
+      (writer) => {
+        writer.remove('ingredients', ingredient);
+        return { ingredient };
+      },
+    );
   },
 };

@@ -1,4 +1,5 @@
 import { hoursBetween } from '#core/trial/moment.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { type KeptPicture, pictureKind, pictureLimit_bytes, refusedPictureWords } from '#shared/picture-kind.ts';
 import { pictureSize } from '#shared/picture-size.ts';
@@ -19,10 +20,10 @@ interface Picture {
 /** What came, looked at: only a whole header of a kept kind passes, whatever the caller calls it. */
 function pictureFrom(image: string): Picture {
   const path = ['image'];
-  const tooLarge = new Failure('refused', 'A picture may have up to 8 MB.', path);
+  const tooLarge = new Failure('refused', phrase`A picture may have up to 8 MB.`, path);
   if (image.length > Math.ceil(pictureLimit_bytes / 3) * 4) throw tooLarge;
   if (image.length % 4 !== 0 || !/^[A-Za-z0-9+/]+={0,2}$/.test(image)) {
-    throw new Failure('invalid-input', 'The picture must come as base64, without spaces.', path);
+    throw new Failure('invalid-input', phrase`The picture must come as base64, without spaces.`, path);
   }
   const bytes = new Uint8Array(Buffer.from(image, 'base64'));
   const kind = pictureKind(bytes);
@@ -34,7 +35,7 @@ function pictureFrom(image: string): Picture {
   if (size === null) {
     throw new Failure(
       'refused',
-      'This picture is cut off or damaged: its size can’t be read. Nothing was added.',
+      phrase`This picture is cut off or damaged: its size can’t be read. Nothing was added.`,
       path,
     );
   }
@@ -58,10 +59,10 @@ export const photoHandlers: Handlers<
       sha256,
     );
     if (again !== undefined)
-      throw new Failure('refused', `This very picture is with ${place.words} already.`, ['image']);
+      throw new Failure('refused', phrase`This very picture is with ${place.words} already.`, ['image']);
     kitchen.assertThere();
     keepPhotoFile(kitchen.file, { sha256, format: picture.format }, bytes);
-    return kitchen.write({ request: 'photos:add', summary: `Add a photo of ${place.words}` }, (writer) => ({
+    return kitchen.write({ request: 'photos:add', summary: phrase`Add a photo of ${place.words}` }, (writer) => ({
       photo: writer.insert('photos', {
         ...place.columns,
         taken_at: at,
@@ -104,8 +105,8 @@ export const photoHandlers: Handlers<
   'photos:remove'(kitchen, { photo }) {
     const row = found(kitchen.read.row('photos', photo), 'photo', 'photo');
     const label = row.jar_id === null ? undefined : findJar(kitchen.read, row.jar_id)?.label;
-    const of = label === undefined ? 'the base' : `jar ${label}`;
-    return kitchen.write({ request: 'photos:remove', summary: `Remove a photo of ${of}` }, (writer) => {
+    const of = label === undefined ? phrase`the base` : phrase`jar ${label}`;
+    return kitchen.write({ request: 'photos:remove', summary: phrase`Remove a photo of ${of}` }, (writer) => {
       writer.remove('photos', photo);
       return { removed: photo };
     });

@@ -2,6 +2,7 @@ import { analyseRanking, type GivenRank, type RankingAnalysis } from '#core/pane
 import { midranks } from '#core/panel/rank-blocks.ts';
 import { fewTasters, oneJarDoubt } from '#core/trial/finding-doubts.ts';
 import { orderedPlacesSentence, rankingSentence } from '#core/trial/ranking-sentence.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type GivenPlace, revealedPlaces } from '#store/revealed-answers.ts';
 import { countedScores, setAsidesOf } from '#store/set-asides.ts';
@@ -77,7 +78,7 @@ function rankingOf(trial: TrialWhole, answers: readonly GivenPlace[], aside: Rea
     doubts: [
       ...fewTasters(tasters),
       ...(blocks < tasters
-        ? [`${tasters - blocks} of ${tasters} tasters did not place every level; their places can’t be counted.`]
+        ? [phrase`${tasters - blocks} of ${tasters} tasters did not place every level; their places can’t be counted.`]
         : []),
       ...(trial.replicates === 1 ? [oneJarDoubt(trial.factor)] : []),
     ],

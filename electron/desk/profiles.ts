@@ -1,5 +1,6 @@
 import { analysePanel } from '#core/panel/analyse.ts';
 import { profileWinner } from '#core/panel/profile-winner.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { defaultAttributes } from '#shared/default-attributes.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -104,17 +105,20 @@ export const profileHandlers: Handlers<
     if (JSON.stringify(before.map(wishText).sort()) === JSON.stringify(wanted.map(wishText).sort())) {
       return { wishes: wishes.length };
     }
-    return kitchen.write({ request: 'profiles:save', summary: `Say what is wanted in “${row.question}”` }, (writer) => {
-      for (const { id, attribute } of before) {
-        if (!wanted.some((wish) => wish.attribute === attribute)) writer.remove('wishes', id);
-      }
-      for (const wish of wanted) {
-        const standing = before.find(({ attribute }) => attribute === wish.attribute);
-        if (standing === undefined) writer.insert('wishes', { trial_id: trial, ...wish });
-        else if (wishText(standing) !== wishText(wish)) writer.update('wishes', standing.id, wish);
-      }
-      return { wishes: wishes.length };
-    });
+    return kitchen.write(
+      { request: 'profiles:save', summary: phrase`Say what is wanted in “${row.question}”` },
+      (writer) => {
+        for (const { id, attribute } of before) {
+          if (!wanted.some((wish) => wish.attribute === attribute)) writer.remove('wishes', id);
+        }
+        for (const wish of wanted) {
+          const standing = before.find(({ attribute }) => attribute === wish.attribute);
+          if (standing === undefined) writer.insert('wishes', { trial_id: trial, ...wish });
+          else if (wishText(standing) !== wishText(wish)) writer.update('wishes', standing.id, wish);
+        }
+        return { wishes: wishes.length };
+      },
+    );
   },
   'profiles:judge'(kitchen, { trial, draws, seed }, watch) {
     found(kitchen.read.row('trials', trial), 'trial', 'trial');
@@ -124,8 +128,9 @@ export const profileHandlers: Handlers<
     const late = setAfterReveal(kitchen, trial, wishes);
     const profiles = tasterProfiles(countedScores(kitchen.read, trial), levels, attributes);
     const nothing = (needs: string) => ({ levels: [], winner: null, setAfterReveal: late, needs });
-    if (wishes.length === 0) return nothing('Say what is wanted first: more, less, or a target for each attribute.');
-    if (profiles.length < 2) return nothing('A second taster’s scores are needed to draw the panel again.');
+    if (wishes.length === 0)
+      return nothing(phrase`Say what is wanted first: more, less, or a target for each attribute.`);
+    if (profiles.length < 2) return nothing(phrase`A second taster’s scores are needed to draw the panel again.`);
     const judged = profileWinner({
       profiles,
       goals: wishes.map(({ goal, low, high, target, importance }) => ({
@@ -164,11 +169,14 @@ export const profileHandlers: Handlers<
       trial,
       taster,
     );
-    return kitchen.write({ request: 'tasters:setAside', summary: `Set ${row.name} aside: ${reason}` }, (writer) => {
-      if (before === undefined) writer.insert('set_asides', { trial_id: trial, taster_id: taster, reason });
-      else writer.update('set_asides', before.id, { reason });
-      return { taster };
-    });
+    return kitchen.write(
+      { request: 'tasters:setAside', summary: phrase`Set ${row.name} aside: ${reason}` },
+      (writer) => {
+        if (before === undefined) writer.insert('set_asides', { trial_id: trial, taster_id: taster, reason });
+        else writer.update('set_asides', before.id, { reason });
+        return { taster };
+      },
+    );
   },
   'tasters:bringBack'(kitchen, { trial, taster }) {
     const row = found(kitchen.read.row('tasters', taster), 'taster', 'taster');
@@ -177,8 +185,9 @@ export const profileHandlers: Handlers<
       trial,
       taster,
     );
-    if (before === undefined) throw new Failure('not-found', `${row.name} is not set aside in this trial.`, ['taster']);
-    return kitchen.write({ request: 'tasters:bringBack', summary: `Count ${row.name} again` }, (writer) => {
+    if (before === undefined)
+      throw new Failure('not-found', phrase`${row.name} is not set aside in this trial.`, ['taster']);
+    return kitchen.write({ request: 'tasters:bringBack', summary: phrase`Count ${row.name} again` }, (writer) => {
       writer.remove('set_asides', before.id);
       return { taster };
     });

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { justAboutRightAnswer, justAboutRightWords } from '#shared/just-about-right-words.ts';
 import { scaleProblem } from './scale-problem.ts';
 import type { Attribute } from './tasting-names.ts';
@@ -32,9 +33,9 @@ export function readScore(written: string, attribute: Attribute): ReadScore | Sc
   const word = kind === 'just-about-right' ? justAboutRightAnswer(written) : null;
   const score = place === undefined ? (word ?? numberIn(written)) : Number(place);
   if (score === null) {
-    const said = `“${written.slice(0, 60)}” is not a number`;
+    const said = phrase`“${written.slice(0, 60)}” is not a number`;
     if (kind === 'just-about-right') {
-      return { code: 'not-a-step', message: `${said}, and not one of the five words: ${words}.` };
+      return { code: 'not-a-step', message: phrase`${said}, and not one of the five words: ${words}.` };
     }
     return { code: 'not-a-number', message: `${said}.` };
   }
@@ -42,6 +43,9 @@ export function readScore(written: string, attribute: Attribute): ReadScore | Sc
   if (problem === null) return { score, isShared: place !== undefined && written.includes('=') };
   const countsFromOne = kind === 'just-about-right' && Number.isInteger(score) && score >= 3 && score <= 5;
   return countsFromOne
-    ? { ...problem, message: `${problem.message} Where ${name} is counted from 1 to 5, take 3 off every answer first.` }
+    ? {
+        ...problem,
+        message: phrase`${problem.message} Where ${name} is counted from 1 to 5, take 3 off every answer first.`,
+      }
     : problem;
 }

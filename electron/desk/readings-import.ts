@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { readingColumns } from '#shared/closed-lists.ts';
 import { brix, ph, sg, temperature_C } from '#shared/contract/fields.ts';
 import { storedMoment } from '#store/stored-moment.ts';
@@ -69,31 +70,36 @@ function figureIn(cells: Cells, column: 'brix' | 'sg' | 'ph' | 'temperature_C' |
   const written = cells[column] ?? '';
   if (written === '') return null;
   const value = numberIn(written);
-  if (value === null) throw new RowProblem('not-a-number', column, `“${written.slice(0, 60)}” is not a number.`);
+  if (value === null) throw new RowProblem('not-a-number', column, phrase`“${written.slice(0, 60)}” is not a number.`);
   const fits = column === 'acidity_g_per_L' ? value >= 0 && value <= 200 : figures[column].safeParse(value).success;
-  if (!fits) throw new RowProblem('out-of-range', column, `${written} is out of range; permitted: ${ranges[column]}.`);
+  if (!fits)
+    throw new RowProblem(
+      'out-of-range',
+      column,
+      phrase`${written} is out of range; permitted: ${ranges[column] ?? ''}.`,
+    );
   return value;
 }
 
 function takenAt(cells: Cells, jar: Jar, startedAt: string): string {
   const { at = '', hours = '' } = cells;
   if (at === '' && hours === '')
-    throw new RowProblem('no-moment', 'at', 'Say when: a date and time, or hours since the start.');
+    throw new RowProblem('no-moment', 'at', phrase`Say when: a date and time, or hours since the start.`);
   if (at !== '') {
     const moment = momentIn(at);
     if (moment === null)
       throw new RowProblem(
         'not-a-moment',
         'at',
-        `“${at.slice(0, 60)}” can’t be read as a moment; write 2026-05-02 09:30.`,
+        phrase`“${at.slice(0, 60)}” can’t be read as a moment; write 2026-05-02 09:30.`,
       );
     if (moment < startedAt)
-      throw new RowProblem('before-start', 'at', `${at} lies before jar ${jar.label} was started.`);
+      throw new RowProblem('before-start', 'at', phrase`${at} lies before jar ${jar.label} was started.`);
     return moment;
   }
   const since = numberIn(hours);
   if (since === null || since < 0 || since > 100_000) {
-    throw new RowProblem('not-a-number', 'hours', `“${hours.slice(0, 60)}” is not a number of hours from 0 on.`);
+    throw new RowProblem('not-a-number', 'hours', phrase`“${hours.slice(0, 60)}” is not a number of hours from 0 on.`);
   }
   return new Date(Date.parse(startedAt) + since * 3_600_000).toISOString();
 }
@@ -105,14 +111,15 @@ function readingIn(cells: Cells, jars: readonly Jar[]): Columns<'readings'> {
     throw new RowProblem(
       'unknown-jar',
       'jar',
-      `This trial has no jar “${label.slice(0, 40)}”; it has ${jars.map((each) => each.label).join(', ')}.`,
+      phrase`This trial has no jar “${label.slice(0, 40)}”; it has ${jars.map((each) => each.label).join(', ')}.`,
     );
   }
-  if (jar.startedAt === null) throw new RowProblem('jar-not-started', 'jar', `Jar ${jar.label} has not been started.`);
+  if (jar.startedAt === null)
+    throw new RowProblem('jar-not-started', 'jar', phrase`Jar ${jar.label} has not been started.`);
   const acidity = figureIn(cells, 'acidity_g_per_L');
   const as = acids.find((acid) => acid === nameKey(cells.acidity_as ?? ''));
   if (acidity !== null && as === undefined) {
-    throw new RowProblem('no-acid', 'acidity_as', `Say as which acid: ${acids.join(', ')}.`);
+    throw new RowProblem('no-acid', 'acidity_as', phrase`Say as which acid: ${acids.join(', ')}.`);
   }
   const reading = {
     brix: figureIn(cells, 'brix'),
@@ -122,7 +129,7 @@ function readingIn(cells: Cells, jars: readonly Jar[]): Columns<'readings'> {
     temperature_C: figureIn(cells, 'temperature_C'),
   };
   if (Object.values(reading).every((value) => value === null))
-    throw new RowProblem('no-figure', '', 'The row holds no figure.');
+    throw new RowProblem('no-figure', '', phrase`The row holds no figure.`);
   const note = (cells.note ?? '').slice(0, 4000);
   return {
     ...reading,
@@ -141,7 +148,7 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
   const refused: Refused[] = unclosed.map((row) => ({
     row,
     code: 'quotes-unclosed',
-    message: `A quotation mark near row ${row} is not closed. Close or remove it.`,
+    message: phrase`A quotation mark near row ${row} is not closed. Close or remove it.`,
   }));
   const readings: Columns<'readings'>[] = [];
   const twin = meanings.find((meaning, place) => meaning !== '' && meanings.indexOf(meaning) < place);
@@ -149,13 +156,13 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
     refused.push({
       row: 1,
       code: 'column-twice',
-      message: `Two columns are taken for ${twin}. Leave one of them out.`,
+      message: phrase`Two columns are taken for ${twin}. Leave one of them out.`,
     });
   } else if (!meanings.includes('jar')) {
     refused.push({
       row: 1,
       code: 'no-header',
-      message: `The first row must name the columns; there is none for the jar. Its columns are: ${header.join(', ').slice(0, 200)}.`,
+      message: phrase`The first row must name the columns; there is none for the jar. Its columns are: ${header.join(', ').slice(0, 200)}.`,
     });
   } else {
     rows.forEach((row, index) => {
@@ -186,7 +193,10 @@ export const readingsImportHandlers: Handlers<'readings:import'> = {
     const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
     const { readings, refused, columns } = readTable(table, mapping, trial.jarsWhole);
     if (!preview && readings.length > 0) {
-      const summary = `Take in ${readings.length === 1 ? 'a reading' : `${readings.length} readings`} of “${trial.question}”`;
+      const summary =
+        readings.length === 1
+          ? phrase`Take in a reading of “${trial.question}”`
+          : phrase`Take in ${readings.length} readings of “${trial.question}”`;
       kitchen.write({ request: 'readings:import', summary }, (writer) => {
         readings.forEach((reading, place) => {
           if (place % 500 === 0) {

@@ -1,4 +1,5 @@
 import { scaleToVolume } from '#core/recipe/scale-to-volume.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { findRecipe, listRecipes, type Version } from '#store/recipes.ts';
@@ -36,7 +37,7 @@ export const recipeHandlers: Handlers<
     return { ...draft, cautions: cautionsOfVersion(kitchen, draft) };
   },
   'recipes:promote'(kitchen, input) {
-    const summary = `Promote “${input.level}” to the house recipe “${input.name}”`;
+    const summary = phrase`Promote “${input.level}” to the house recipe “${input.name}”`;
     return kitchen.write({ request: 'recipes:promote', summary }, (writer) => insertVersion(writer, kitchen, input));
   },
   'recipes:list': (kitchen) => ({ recipes: listRecipes(kitchen.read) }),
@@ -51,7 +52,7 @@ export const recipeHandlers: Handlers<
     if ([scaled.base_mL, ...scaled.additions.map(({ mass_g: mass }) => mass)].some((amount) => !isWeighable(amount))) {
       throw new Failure(
         'refused',
-        'At this volume something would come to less than a thousandth of a gram or millilitre, or to more than 1,000,000. Choose another volume.',
+        phrase`At this volume something would come to less than a thousandth of a gram or millilitre, or to more than 1,000,000. Choose another volume.`,
         ['volume_mL'],
       );
     }
@@ -59,15 +60,18 @@ export const recipeHandlers: Handlers<
   },
   'recipes:remove'(kitchen, { recipe }) {
     const row = found(kitchen.read.row('house_recipes', recipe), 'house recipe', 'recipe');
-    return kitchen.write({ request: 'recipes:remove', summary: `Remove the house recipe “${row.name}”` }, (writer) => {
-      writer.remove('house_recipes', recipe);
-      return { recipe };
-    });
+    return kitchen.write(
+      { request: 'recipes:remove', summary: phrase`Remove the house recipe “${row.name}”` },
+      (writer) => {
+        writer.remove('house_recipes', recipe);
+        return { recipe };
+      },
+    );
   },
   'batches:log'(kitchen, input) {
     const { name, version } = versionOf(kitchen, input.recipe, input.version);
     return kitchen.write(
-      { request: 'batches:log', summary: `Log a batch of “${name}”, version ${version.number}` },
+      { request: 'batches:log', summary: phrase`Log a batch of “${name}”, version ${version.number}` },
       (writer) => ({
         batch: writer.insert('batches', {
           version_id: version.id,

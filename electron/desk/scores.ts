@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -20,7 +21,7 @@ function openTasting(read: Reader, id: string): Row<'tastings'> {
   if (tasting.closed_at !== null) {
     throw new Failure(
       'refused',
-      `“${tasting.name}” is closed: its codes have been seen, so no score can be added or changed.`,
+      phrase`“${tasting.name}” is closed: its codes have been seen, so no score can be added or changed.`,
       ['tasting'],
     );
   }
@@ -46,7 +47,10 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
     const attribute = named(names.attribute(entry.attribute), at('attribute')) as Attribute;
     if (entry.score !== null) assertOnScale(entry.score, attribute, at('score'));
     if (entry.replicate > tasting.replicates) {
-      const message = `This tasting serves each sample ${tasting.replicates === 1 ? 'once' : `${tasting.replicates} times`}; replicate ${entry.replicate} is outside 1 to ${tasting.replicates}.`;
+      const message =
+        tasting.replicates === 1
+          ? phrase`This tasting serves each sample once; replicate ${entry.replicate} is outside 1 to ${tasting.replicates}.`
+          : phrase`This tasting serves each sample ${tasting.replicates} times; replicate ${entry.replicate} is outside 1 to ${tasting.replicates}.`;
       throw new Failure('invalid-input', message, at('replicate'));
     }
     return {
@@ -57,7 +61,10 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
       score: entry.score,
     };
   });
-  const summary = `Enter ${cells.length === 1 ? 'a score' : `${cells.length} scores`} in “${tasting.name}”`;
+  const summary =
+    cells.length === 1
+      ? phrase`Enter a score in “${tasting.name}”`
+      : phrase`Enter ${cells.length} scores in “${tasting.name}”`;
   return kitchen.write({ request: 'scores:enter', summary }, (writer) => {
     openTasting(writer, tasting.id);
     let entered = 0;
@@ -116,7 +123,7 @@ export const scoreHandlers: Handlers<
       ...(refused.length > mostRefused ? { refusedMore: refused.length - mostRefused } : {}),
     };
     if (input.preview || accepted.length === 0) return answer;
-    const summary = `Import ${accepted.length} scores into “${tasting.name}”`;
+    const summary = phrase`Import ${accepted.length} scores into “${tasting.name}”`;
     kitchen.write({ request: 'scores:import', summary }, (writer) => {
       openTasting(writer, tasting.id);
       accepted.forEach((cell, position) => {
@@ -134,7 +141,7 @@ export const scoreHandlers: Handlers<
     const names = namesOfTasting(kitchen, tasting.id);
     const taster = named(names.taster(input.taster), ['taster']) as { id: string; name: string };
     const sample = named(names.sample(input.sample), ['sample']) as { id: string; code: string };
-    const summary = `Note a remark of ${taster.name}`;
+    const summary = phrase`Note a remark of ${taster.name}`;
     return kitchen.write({ request: 'remarks:save', summary }, (writer) => {
       openTasting(writer, tasting.id);
       const before = writer.one<Row<'remarks'>>(

@@ -6,6 +6,7 @@ import { ownWarming } from '#core/ferment/own-warming.ts';
 import { slowStart } from '#core/ferment/slow-start.ts';
 import { stillAir_W_per_m2K } from '#core/ferment/warming.ts';
 import type { Formula } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Jar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -53,7 +54,7 @@ function slowStartOf(
     const late_h = own - theirs;
     if (late_h <= 0) {
       const none = { low: 0, high: 0 };
-      const sentence = `Its first bubbles came no later than those of jar ${other.label}.`;
+      const sentence = phrase`Its first bubbles came no later than those of jar ${other.label}.`;
       return { against: other.label, late_h, cold_h: none, rest_h: none, sentence };
     }
     return { against: other.label, late_h, ...slowStart(late_h, { low: lost.low, high: lost.high ?? late_h }) };

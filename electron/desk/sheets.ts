@@ -1,5 +1,6 @@
 import { closedAtStart } from '#core/ferment/closed-at-start.ts';
 import { jarSheet } from '#core/ferment/jar-sheet.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { findJar } from '#store/jars.ts';
 import { findTrial } from '#store/trials.ts';
@@ -14,8 +15,8 @@ type Level = ValueOf<'sheets:ofTrial'>['levels'][number];
 function sugarLack({ base, input }: KnownJar): string | null {
   if (input.base.sugar_g_per_L !== null) return null;
   return base === null
-    ? 'The plan names no base, so its sugar is not known. Start the base under Bases and choose it in the plan.'
-    : `The sugar of “${base.name}” is not known. Enter what it started with, or a reading.`;
+    ? phrase`The plan names no base, so its sugar is not known. Start the base under Bases and choose it in the plan.`
+    : phrase`The sugar of “${base.name}” is not known. Enter what it started with, or a reading.`;
 }
 
 export const sheetHandlers: Handlers<'sheets:ofTrial' | 'sheets:ofJar'> = {

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { backupKitchen } from '#store/backup-kitchen.ts';
@@ -20,7 +21,7 @@ import type { Handlers } from './handler.ts';
 function tableNamed(name: string): TableName {
   const table = tableNames.find((each) => each === name);
   if (table === undefined) {
-    throw new Failure('invalid-input', `table must be one of: ${tableNames.join(', ')}.`, ['table']);
+    throw new Failure('invalid-input', phrase`table must be one of: ${tableNames.join(', ')}.`, ['table']);
   }
   return table;
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { attributesOf, samplesOf, servingsOf, type TastingWhole } from '#store/tastings.ts';
 import { nameKey } from './name-key.ts';
@@ -43,16 +44,16 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
       const found = tasters.get(nameKey(written));
       if (found !== undefined) return found;
       const code = 'unknown-taster';
-      return { code, message: `“${written}” is not one of this tasting’s tasters.` };
+      return { code, message: phrase`“${written}” is not one of this tasting’s tasters.` };
     },
     sample(written) {
       const found = samples.get(nameKey(written));
       if (found !== undefined) return found;
       if (jarNames.has(nameKey(written))) {
-        const message = `“${written}” is a jar’s label or level. While the tasting is open a sample goes by its blind code alone, so that nobody learns which jar is which.`;
+        const message = phrase`“${written}” is a jar’s label or level. While the tasting is open a sample goes by its blind code alone, so that nobody learns which jar is which.`;
         return { code: 'jar-while-blind', message };
       }
-      return { code: 'unknown-sample', message: `“${written}” is not a code of this tasting.` };
+      return { code: 'unknown-sample', message: phrase`“${written}” is not a code of this tasting.` };
     },
     attribute(written) {
       const found = attributesByName.get(nameKey(written));
@@ -60,7 +61,7 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
       const code = 'unknown-attribute';
       return {
         code,
-        message: `“${written}” is not scored in this tasting (it has ${attributes.map(({ name }) => name).join(', ')}).`,
+        message: phrase`“${written}” is not scored in this tasting (it has ${attributes.map(({ name }) => name).join(', ')}).`,
       };
     },
   };

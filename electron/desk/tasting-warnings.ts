@@ -1,5 +1,6 @@
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import { ingredientName } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { findJar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { listTasters } from '#store/people-and-pantry.ts';
@@ -42,16 +43,16 @@ export function tastingWarnings(
       const culprit = brought.map(({ allergens }) => allergens.get(allergen)).find((name) => name !== undefined);
       if (culprit !== undefined)
         lines.push(
-          `${taster.name} avoids ${allergen}, and ${culprit} brings it: leave ${taster.name} out, or serve other jars.`,
+          phrase`${taster.name} avoids ${allergen}, and ${culprit} brings it: leave ${taster.name} out, or serve other jars.`,
         );
     }
     if (taster.avoids.length > 0 && unknown.length > 0) {
       lines.push(
-        `${taster.name} avoids ${taster.avoids.join(', ')}; what ${unknown.join(', ')} brings is not known here. Ask before serving.`,
+        phrase`${taster.name} avoids ${taster.avoids.join(', ')}; what ${unknown.join(', ')} brings is not known here. Ask before serving.`,
       );
     }
     if (taster.avoidsAlcohol) {
-      lines.push(`${taster.name} avoids alcohol: a live drink always may hold some. Ask before serving.`);
+      lines.push(phrase`${taster.name} avoids alcohol: a live drink always may hold some. Ask before serving.`);
     }
     if (lines.length > 0) warnings.set(taster.id, lines);
   }

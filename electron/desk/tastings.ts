@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { findJar, type Jar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -14,30 +15,30 @@ function jarsToTaste(kitchen: Kitchen, input: BuildInput): Jar[] {
   return input.samples.map(({ jar: id }, position) => {
     const path = ['samples', position, 'jar'];
     const jar = findJar(kitchen.read, id);
-    if (jar === undefined) throw new Failure('not-found', 'There is no such jar in this kitchen.', path);
+    if (jar === undefined) throw new Failure('not-found', phrase`There is no such jar in this kitchen.`, path);
     if (seen.has(id))
       throw new Failure(
         'refused',
-        `Jar ${jar.label} stands twice among the samples; for repeats raise “replicates”.`,
+        phrase`Jar ${jar.label} stands twice among the samples; for repeats raise “replicates”.`,
         path,
       );
     seen.add(id);
     if (input.trial !== undefined && jar.trial !== input.trial) {
       throw new Failure(
         'refused',
-        `Jar ${jar.label} belongs to another trial; leave the trial out to mix trials.`,
+        phrase`Jar ${jar.label} belongs to another trial; leave the trial out to mix trials.`,
         path,
       );
     }
     if (jar.state === 'discarded') {
       throw new Failure(
         'refused',
-        `Jar ${jar.label} was discarded (${jar.discardReason}); it is not served to anybody.`,
+        phrase`Jar ${jar.label} was discarded (${jar.discardReason ?? ''}); it is not served to anybody.`,
         path,
       );
     }
     if (jar.state === 'planned') {
-      throw new Failure('refused', `Jar ${jar.label} has not been started; there is nothing to taste yet.`, path);
+      throw new Failure('refused', phrase`Jar ${jar.label} has not been started; there is nothing to taste yet.`, path);
     }
     return jar;
   });
@@ -57,7 +58,7 @@ function ordersByTaster(servings: readonly Serving[], warnings: Map<string, stri
 
 function assertUnlike(names: readonly string[], what: string, field: string): void {
   const twin = names.findIndex((name, position) => names.indexOf(name) !== position);
-  if (twin >= 0) throw new Failure('invalid-input', `The same ${what} stands twice in the list.`, [field, twin]);
+  if (twin >= 0) throw new Failure('invalid-input', phrase`The same ${what} stands twice in the list.`, [field, twin]);
 }
 
 export const tastingHandlers: Handlers<
@@ -74,8 +75,7 @@ export const tastingHandlers: Handlers<
     const jars = jarsToTaste(kitchen, input);
     assertUnlike(input.tasters, 'taster', 'tasters');
     if (input.ranked && (input.attributes !== undefined || input.replicates > 1 || jars.length < 2)) {
-      const message =
-        'A ranking asks only for the order of two samples or more, each served once: leave attributes and replicates out.';
+      const message = phrase`A ranking asks only for the order of two samples or more, each served once: leave attributes and replicates out.`;
       throw new Failure('invalid-input', message, ['ranked']);
     }
     assertUnlike(
@@ -85,14 +85,14 @@ export const tastingHandlers: Handlers<
     );
     input.tasters.forEach((taster, position) => {
       if (kitchen.read.row('tasters', taster) === undefined) {
-        throw new Failure('not-found', 'There is no such taster in this kitchen.', ['tasters', position]);
+        throw new Failure('not-found', phrase`There is no such taster in this kitchen.`, ['tasters', position]);
       }
     });
     const said = jars.flatMap(({ label, levelName }) => [label, levelName]);
     const codes = freeCodes(kitchen, jars.length, input.seed, said);
     const heldAt = input.heldAt === undefined ? kitchen.now().toISOString() : storedMoment(input.heldAt);
     const tasting = kitchen.write(
-      { request: 'tastings:build', summary: `Build the tasting “${input.name}”` },
+      { request: 'tastings:build', summary: phrase`Build the tasting “${input.name}”` },
       (writer) => insertTasting(writer, input, codes, heldAt),
     );
     const warnings = tastingWarnings(
@@ -124,12 +124,12 @@ export const tastingHandlers: Handlers<
   },
   'tastings:close'(kitchen, { tasting }) {
     const row = found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');
-    if (row.closed_at !== null) throw new Failure('refused', `“${row.name}” is closed already.`, ['tasting']);
+    if (row.closed_at !== null) throw new Failure('refused', phrase`“${row.name}” is closed already.`, ['tasting']);
     return kitchen.write(
       {
         request: 'tastings:close',
-        summary: `Close the tasting “${row.name}” and reveal its codes`,
-        fixedBecause: 'the codes have been seen, and nobody can taste blind again.',
+        summary: phrase`Close the tasting “${row.name}” and reveal its codes`,
+        fixedBecause: phrase`the codes have been seen, and nobody can taste blind again.`,
       },
       (writer) => {
         writer.update('tastings', tasting, { closed_at: writer.now });
@@ -139,9 +139,12 @@ export const tastingHandlers: Handlers<
   },
   'tastings:remove'(kitchen, { tasting }) {
     const row = found(kitchen.read.row('tastings', tasting), 'tasting', 'tasting');
-    return kitchen.write({ request: 'tastings:remove', summary: `Remove the tasting “${row.name}”` }, (writer) => {
-      writer.remove('tastings', tasting);
-      return { tasting };
-    });
+    return kitchen.write(
+      { request: 'tastings:remove', summary: phrase`Remove the tasting “${row.name}”` },
+      (writer) => {
+        writer.remove('tastings', tasting);
+        return { tasting };
+      },
+    );
   },
 };

@@ -1,4 +1,5 @@
 import { snoozeUntil } from '#core/trial/snooze-until.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { bottlesWaiting } from '#store/needing.ts';
@@ -28,7 +29,7 @@ function putOffs(kitchen: Kitchen, { jars = [], base, culture, tasting }: InputO
   return [
     ...[...new Set(jars)].map((id) => {
       const { label } = found(kitchen.read.row('jars', id), 'jar', 'jars');
-      return { column: 'jar_id' as const, id, name: `jar ${label}` };
+      return { column: 'jar_id' as const, id, name: phrase`jar ${label}` };
     }),
     ...one('bases', base, 'base_id'),
     ...one('cultures', culture, 'culture_id'),
@@ -57,7 +58,7 @@ export const todayHandlers: Handlers<'today:read' | 'today:snooze' | 'today:wake
     const subjects = putOffs(kitchen, input);
     const until = snoozeUntil(input.span, kitchen.now().toISOString(), input.zone ?? ownZone());
     const names = subjects.map(({ name }) => name).join(', ');
-    return kitchen.write({ request: 'today:snooze', summary: `Put off: ${input.need} ${names}` }, (writer) => ({
+    return kitchen.write({ request: 'today:snooze', summary: phrase`Put off: ${input.need} ${names}` }, (writer) => ({
       until,
       snoozes: subjects.map(({ column, id }) => {
         const before = writer.all<{ id: string }>(
@@ -78,7 +79,7 @@ export const todayHandlers: Handlers<'today:read' | 'today:snooze' | 'today:wake
   },
   'today:wake'(kitchen, { snoozes }) {
     for (const id of snoozes) found(kitchen.read.row('snoozes', id), 'putting off', 'snoozes');
-    return kitchen.write({ request: 'today:wake', summary: 'Put off no longer' }, (writer) => {
+    return kitchen.write({ request: 'today:wake', summary: phrase`Put off no longer` }, (writer) => {
       for (const id of new Set(snoozes)) writer.remove('snoozes', id);
       return { woken: new Set(snoozes).size };
     });

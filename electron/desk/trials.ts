@@ -1,5 +1,6 @@
 import type { PlanInput } from '#core/trial/plan-input.ts';
 import { planTrial, type TrialPlan } from '#core/trial/plan-trial.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { findBase } from '#store/bases.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -26,7 +27,7 @@ function assertBaseLeft(read: Reader, base: string, needed_mL: number): void {
   if (needed_mL <= found_.left_mL + 1e-6) return;
   throw new Failure(
     'refused',
-    `The jars need ${bothVolumes(needed_mL)} of “${found_.name}”; ${bothVolumes(found_.left_mL)} of it are not allotted yet. Pour less into each jar, or start another base.`,
+    phrase`The jars need ${bothVolumes(needed_mL)} of “${found_.name}”; ${bothVolumes(found_.left_mL)} of it are not allotted yet. Pour less into each jar, or start another base.`,
     ['base'],
   );
 }
@@ -48,7 +49,7 @@ export const trialHandlers: Handlers<
     assertFeasible(plan);
     const needed_mL = plan.jars.length * input.baseEach_mL;
     if (input.base !== undefined) assertBaseLeft(kitchen.read, input.base, needed_mL);
-    return kitchen.write({ request: 'trials:save', summary: `Plan the trial “${input.question}”` }, (writer) => {
+    return kitchen.write({ request: 'trials:save', summary: phrase`Plan the trial “${input.question}”` }, (writer) => {
       if (input.base !== undefined) assertBaseLeft(writer, input.base, needed_mL);
       return insertTrial(writer, input, plan);
     });
@@ -62,18 +63,23 @@ export const trialHandlers: Handlers<
       ...(input.note === undefined ? {} : { note: input.note }),
     };
     return kitchen.write(
-      { request: 'trials:annotate', summary: `Change the words of “${before.question}”` },
+      { request: 'trials:annotate', summary: phrase`Change the words of “${before.question}”` },
       (writer) => ({ trial: writer.update('trials', input.trial, values, input.revision).id }),
     );
   },
   'trials:remove'(kitchen, { trial }) {
     const row = found(kitchen.read.row('trials', trial), 'trial', 'trial');
     if (kitchen.read.one('SELECT id FROM recipe_versions WHERE trial_id = ? LIMIT 1', trial) !== undefined) {
-      throw new Failure('refused', 'A house recipe came from this trial and leads back to it; it stays.', ['trial']);
+      throw new Failure('refused', phrase`A house recipe came from this trial and leads back to it; it stays.`, [
+        'trial',
+      ]);
     }
-    return kitchen.write({ request: 'trials:remove', summary: `Remove the trial “${row.question}”` }, (writer) => {
-      writer.remove('trials', trial);
-      return { trial };
-    });
+    return kitchen.write(
+      { request: 'trials:remove', summary: phrase`Remove the trial “${row.question}”` },
+      (writer) => {
+        writer.remove('trials', trial);
+        return { trial };
+      },
+    );
   },
 };

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { isApart } from '#shared/apart-requests.ts';
 import type { AskMessage, DeskEvent } from '#shared/carriage.ts';
 
@@ -67,7 +68,7 @@ export function openDeskLine({ worker, store, makes = 'any', log, onTended }: De
       if (underWay.has(message.ask)) {
         return {
           ok: false,
-          error: { code: 'invalid-input', message: 'This request is under way already.', path: ['ask'] },
+          error: { code: 'invalid-input', message: phrase`This request is under way already.`, path: ['ask'] },
         };
       }
       const goesApart = isApart(message.name);

@@ -1,4 +1,5 @@
 import { Worker } from 'node:worker_threads';
+import { phrase } from '#core/words/phrase.ts';
 import type { FromDesk, ToDesk } from '#desk/worker-messages.ts';
 import type { AskMessage, DeskEvent } from '#shared/carriage.ts';
 import type { Envelope } from '#shared/failure.ts';
@@ -22,13 +23,10 @@ export interface DeskThreadOptions {
   onEvent(event: DeskEvent): void;
 }
 
-const gone: Envelope<never> = {
-  ok: false,
-  error: {
-    code: 'internal',
-    message: 'The workbench’s desk has stopped. Close the program and start it again; what was saved is kept.',
-  },
-};
+function gone(): Envelope<never> {
+  const message = phrase`The workbench’s desk has stopped. Close the program and start it again; what was saved is kept.`;
+  return { ok: false, error: { code: 'internal', message } };
+}
 
 export function startDeskThread({ worker: file, store, makes, log, onEvent }: DeskThreadOptions): DeskThread {
   const worker = new Worker(file, { workerData: { store, makes, log } });
@@ -40,7 +38,7 @@ export function startDeskThread({ worker: file, store, makes, log, onEvent }: De
   }
   function endAll(): void {
     isGone = true;
-    for (const { settle } of waiting.values()) settle(gone);
+    for (const { settle } of waiting.values()) settle(gone());
     waiting.clear();
   }
   worker.on('message', (message: FromDesk) => {
@@ -56,7 +54,7 @@ export function startDeskThread({ worker: file, store, makes, log, onEvent }: De
 
   return {
     ask({ ask, name, input }) {
-      if (isGone) return Promise.resolve(gone);
+      if (isGone) return Promise.resolve(gone());
       // Shared memory, not a message: the desk may be deep in a computation when the stop comes.
       const stopFlag = new Int32Array(new SharedArrayBuffer(4));
       return new Promise((settle) => {

@@ -1,4 +1,5 @@
 import type { IncomingMessage } from 'node:http';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { jsonExcess } from '#shared/json-excess.ts';
 
@@ -16,7 +17,9 @@ const bounds = { depth: 100, members: 5000, charactersEach: 0 };
 export async function readJson(request: IncomingMessage, limit = bodyLimit_bytes): Promise<unknown> {
   const tooLarge = new Failure(
     'too-large',
-    `A request may have up to ${limit < 1024 * 1024 ? `${Math.floor(limit / 1024)} KB` : `${Math.floor(limit / 1024 / 1024)} MB`}.`,
+    limit < 1024 * 1024
+      ? phrase`A request may have up to ${Math.floor(limit / 1024)} KB.`
+      : phrase`A request may have up to ${Math.floor(limit / 1024 / 1024)} MB.`,
   );
   if (Number(request.headers['content-length'] ?? 0) > limit) throw tooLarge;
   const parts: Buffer[] = [];
@@ -34,7 +37,7 @@ export function parseJson(text: string): unknown {
   if (jsonExcess(text, bounds) !== null) {
     throw new Failure(
       'too-large',
-      'The input nests deeper than 100 levels or names more than 5,000 members; no request does.',
+      phrase`The input nests deeper than 100 levels or names more than 5,000 members; no request does.`,
     );
   }
   try {
@@ -42,7 +45,7 @@ export function parseJson(text: string): unknown {
   } catch {
     throw new Failure(
       'ill-formed-json',
-      'The input is not JSON. Check quotes, commas and brackets; NaN and comments are no JSON.',
+      phrase`The input is not JSON. Check quotes, commas and brackets; NaN and comments are no JSON.`,
     );
   }
 }

@@ -1,4 +1,5 @@
 import { app, dialog } from 'electron';
+import { phrase } from '#core/words/phrase.ts';
 
 /** Says on standard error what is wrong with the command line, and ends. */
 export function sayAndEnd(problem: string): void {
@@ -8,6 +9,6 @@ export function sayAndEnd(problem: string): void {
 
 /** Says in a dialog why the workbench can't open, and ends. */
 export function failToStart(error: unknown): void {
-  dialog.showErrorBox('Sidejar could not start', error instanceof Error ? error.message : String(error));
+  dialog.showErrorBox(phrase`Sidejar could not start`, error instanceof Error ? error.message : String(error));
   app.exit(1);
 }

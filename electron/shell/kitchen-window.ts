@@ -1,4 +1,5 @@
 import { BrowserWindow, dialog, nativeTheme, type Rectangle, screen, type WebPreferences } from 'electron';
+import { phrase } from '#core/words/phrase.ts';
 import { pageAddress } from '#hosts/ipc/page-address.ts';
 import type { WindowMemory } from './window-memory.ts';
 import { placedWindow, smallestWindow } from './window-state.ts';
@@ -41,9 +42,9 @@ function lowered(bounds: Rectangle, steps: number): Rectangle {
 async function offerReload(window: BrowserWindow): Promise<void> {
   const { response } = await dialog.showMessageBox(window, {
     type: 'error',
-    message: 'The page has stopped.',
-    detail: 'What was saved is kept. Open the page again?',
-    buttons: ['Open again', 'Close window'],
+    message: phrase`The page has stopped.`,
+    detail: phrase`What was saved is kept. Open the page again?`,
+    buttons: [phrase`Open again`, phrase`Close window`],
     defaultId: 0,
     cancelId: 1,
   });
@@ -87,7 +88,10 @@ export async function loadPage(window: BrowserWindow): Promise<void> {
     await window.loadURL(pageAddress);
   } catch (error) {
     if (window.isDestroyed()) return;
-    dialog.showErrorBox('Sidejar could not open its page', error instanceof Error ? error.message : String(error));
+    dialog.showErrorBox(
+      phrase`Sidejar could not open its page`,
+      error instanceof Error ? error.message : String(error),
+    );
     window.destroy();
   }
 }

@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import type { MenuItemConstructorOptions } from 'electron';
+import { phrase } from '#core/words/phrase.ts';
 import { screens } from './screens.ts';
 
 export interface MenuActs {
@@ -49,7 +50,7 @@ function appMenu(): Item {
 function recentMenu({ recent, acts }: MenuOptions): Item {
   const names = recent.map((store) => basename(store));
   return {
-    label: 'Open recent',
+    label: phrase`Open recent`,
     enabled: recent.length > 0,
     submenu: recent.map((store, place) => ({
       label: names.filter((name) => name === names[place]).length > 1 ? store : (names[place] ?? store),
@@ -60,13 +61,13 @@ function recentMenu({ recent, acts }: MenuOptions): Item {
 
 function fileMenu(options: MenuOptions): Item {
   const { platform, acts } = options;
-  const reveal = platform === 'darwin' ? 'Show Kitchen in Finder' : 'Show kitchen in its folder';
+  const reveal = platform === 'darwin' ? phrase`Show Kitchen in Finder` : phrase`Show kitchen in its folder`;
   return {
-    label: platform === 'darwin' ? 'File' : '&File',
+    label: platform === 'darwin' ? phrase`File` : phrase`&File`,
     submenu: [
-      { label: 'Open kitchen…', accelerator: 'CmdOrCtrl+O', click: () => acts.openKitchen() },
+      { label: phrase`Open kitchen…`, accelerator: 'CmdOrCtrl+O', click: () => acts.openKitchen() },
       recentMenu(options),
-      { label: 'Save a copy…', accelerator: 'CmdOrCtrl+Shift+S', click: () => acts.saveCopy() },
+      { label: phrase`Save a copy…`, accelerator: 'CmdOrCtrl+Shift+S', click: () => acts.saveCopy() },
       { label: reveal, click: () => acts.showKitchenFile() },
       line,
       { role: 'close', accelerator: 'CmdOrCtrl+W' },
@@ -77,25 +78,25 @@ function fileMenu(options: MenuOptions): Item {
 
 function editMenu({ platform, acts }: MenuOptions): Item {
   return {
-    label: platform === 'darwin' ? 'Edit' : '&Edit',
+    label: platform === 'darwin' ? phrase`Edit` : phrase`&Edit`,
     submenu: [
       // Not the roles: those would undo typing only, and undo it in a field left long ago.
-      { label: 'Undo', accelerator: 'CmdOrCtrl+Z', click: () => acts.tell('undo') },
-      { label: 'Redo', accelerator: redoKeys(platform), click: () => acts.tell('redo') },
+      { label: phrase`Undo`, accelerator: 'CmdOrCtrl+Z', click: () => acts.tell('undo') },
+      { label: phrase`Redo`, accelerator: redoKeys(platform), click: () => acts.tell('redo') },
       line,
       { role: 'cut' },
       { role: 'copy' },
       { role: 'paste' },
       { role: 'selectAll' },
       line,
-      { label: 'Find in the kitchen…', accelerator: 'CmdOrCtrl+K', click: () => acts.tell('find') },
+      { label: phrase`Find in the kitchen…`, accelerator: 'CmdOrCtrl+K', click: () => acts.tell('find') },
     ],
   };
 }
 
 function goMenu({ platform, acts }: MenuOptions): Item {
   return {
-    label: platform === 'darwin' ? 'Go' : '&Go',
+    label: platform === 'darwin' ? phrase`Go` : phrase`&Go`,
     submenu: screens.map(({ name, act }, place) => ({
       label: name,
       accelerator: `CmdOrCtrl+${place + 1}`,
@@ -107,7 +108,7 @@ function goMenu({ platform, acts }: MenuOptions): Item {
 function viewMenu({ platform, isDevelopment }: MenuOptions): Item {
   const forDevelopers: Item[] = [line, { role: 'reload' }, { role: 'toggleDevTools' }];
   return {
-    label: platform === 'darwin' ? 'View' : '&View',
+    label: platform === 'darwin' ? phrase`View` : phrase`&View`,
     submenu: [
       { role: 'resetZoom' },
       { role: 'zoomIn' },
@@ -121,18 +122,18 @@ function viewMenu({ platform, isDevelopment }: MenuOptions): Item {
 
 function windowMenu({ platform }: MenuOptions): Item {
   if (platform === 'darwin') return { role: 'windowMenu' };
-  return { label: '&Window', submenu: [{ role: 'minimize' }] };
+  return { label: phrase`&Window`, submenu: [{ role: 'minimize' }] };
 }
 
 function helpMenu({ platform, acts }: MenuOptions): Item {
   const data: Item[] = [
-    { label: 'Keys and words', click: () => acts.tell('keys') },
-    { label: 'Data and backups', click: () => acts.tell('go:/data') },
+    { label: phrase`Keys and words`, click: () => acts.tell('keys') },
+    { label: phrase`Data and backups`, click: () => acts.tell('go:/data') },
   ];
   // macOS keeps "About" in the menu of the program's name.
   return platform === 'darwin'
     ? { role: 'help', submenu: data }
-    : { label: '&Help', submenu: [...data, line, { role: 'about' }] };
+    : { label: phrase`&Help`, submenu: [...data, line, { role: 'about' }] };
 }
 
 /**

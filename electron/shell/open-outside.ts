@@ -1,13 +1,14 @@
 import { type BrowserWindow, dialog, type MessageBoxOptions, shell } from 'electron';
+import { phrase } from '#core/words/phrase.ts';
 
 const openAnswer = 1;
 
 function question(address: URL): MessageBoxOptions {
   return {
     type: 'question',
-    message: `Open ${address.host} in your browser?`,
+    message: phrase`Open ${address.host} in your browser?`,
     detail: address.href,
-    buttons: ['Cancel', 'Open'],
+    buttons: [phrase`Cancel`, phrase`Open`],
     defaultId: 0,
     cancelId: 0,
     noLink: true,

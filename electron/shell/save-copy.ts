@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import { dialog } from 'electron';
+import { phrase } from '#core/words/phrase.ts';
 import type { Kitchens } from './kitchens.ts';
 
 interface Copied {
@@ -17,14 +18,18 @@ export async function saveCopy(kitchens: Kitchens): Promise<void> {
   if (front === null) return;
   const { canceled, filePath } = await dialog.showSaveDialog(front.window, {
     defaultPath: copyName(front.store),
-    filters: [{ name: 'Kitchens', extensions: ['sidejar'] }],
+    filters: [{ name: phrase`Kitchens`, extensions: ['sidejar'] }],
   });
   if (canceled || filePath === '') return;
   const envelope = await front.line.ask({ ask: 'menu:save-copy', name: 'store:backup', input: { to: filePath } });
   await dialog.showMessageBox(
     front.window,
     envelope.ok
-      ? { type: 'info', message: 'The copy was made, opened and checked.', detail: (envelope.value as Copied).file }
-      : { type: 'error', message: 'The copy was not made.', detail: envelope.error.message },
+      ? {
+          type: 'info',
+          message: phrase`The copy was made, opened and checked.`,
+          detail: (envelope.value as Copied).file,
+        }
+      : { type: 'error', message: phrase`The copy was not made.`, detail: envelope.error.message },
   );
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { DeskLine } from '#hosts/desk-line.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
@@ -13,13 +14,27 @@ const tellsEvery_ms = 15 * minute_ms;
 const mostNamed = 3;
 
 const verbs: Readonly<Record<Need['kind'], string>> = {
-  start: 'Start',
-  look: 'Look at',
-  stir: 'Stir',
-  pull: 'Pull',
-  taste: 'Taste',
-  strain: 'Strain',
-  feed: 'Feed',
+  get start() {
+    return phrase`Start`;
+  },
+  get look() {
+    return phrase`Look at`;
+  },
+  get stir() {
+    return phrase`Stir`;
+  },
+  get pull() {
+    return phrase`Pull`;
+  },
+  get taste() {
+    return phrase`Taste`;
+  },
+  get strain() {
+    return phrase`Strain`;
+  },
+  get feed() {
+    return phrase`Feed`;
+  },
 };
 
 /** A notification's head and body. */
@@ -49,8 +64,8 @@ export function dueWords(needs: readonly Need[]): DueWords {
   const named = needs.slice(0, mostNamed).map(lineOf);
   const more = needs.length - named.length;
   return {
-    title: needs.length === 1 ? 'Something is due' : `${needs.length} things are due`,
-    body: [...named, ...(more > 0 ? [`and ${more} more`] : [])].join('\n'),
+    title: needs.length === 1 ? phrase`Something is due` : phrase`${needs.length} things are due`,
+    body: [...named, ...(more > 0 ? [phrase`and ${more} more`] : [])].join('\n'),
   };
 }
 

@@ -1,11 +1,19 @@
 import { dialog, Menu, shell } from 'electron';
+import { phrase } from '#core/words/phrase.ts';
 import { tellPage } from '#hosts/ipc/carry-desk.ts';
 import type { Kitchens } from './kitchens.ts';
 import { menuTemplate } from './menu-template.ts';
 import type { RecentKitchens } from './recent-kitchens.ts';
 import { saveCopy } from './save-copy.ts';
 
-const kinds = [{ name: 'Kitchens', extensions: ['sidejar'] }];
+const kinds = [
+  {
+    get name() {
+      return phrase`Kitchens`;
+    },
+    extensions: ['sidejar'],
+  },
+];
 
 /** Asks which kitchen to open; a new name is refused by the dialog, so that nobody makes a kitchen by a slip. */
 async function chooseKitchen(kitchens: Kitchens): Promise<void> {

@@ -12,6 +12,7 @@ import {
 } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { assertWhole } from './assert-whole.ts';
 import { type BackupKind, backupPlace } from './backup-names.ts';
@@ -53,12 +54,15 @@ async function sha256Of(file: string): Promise<string> {
 export async function backupKitchen(kitchen: Kitchen, to?: string, kind: BackupKind = 'made'): Promise<Backup> {
   const file = to === undefined ? backupPlace(kitchen.file, kind, kitchen.now()) : resolve(to);
   if (existsSync(file))
-    throw new Failure('refused', 'There is a file of this name already; a backup never overwrites.', ['to']);
+    throw new Failure('refused', phrase`There is a file of this name already; a backup never overwrites.`, ['to']);
   const unfinished = `${file}.${process.pid}.unfinished`;
   try {
     mkdirSync(dirname(file), { recursive: true });
     await kitchen.db.backup(unfinished, { progress: () => 0x7fff_ffff });
-    assertWhole(unfinished, 'The backup was made but is not whole; it was thrown away. Check the file and the disk.');
+    assertWhole(
+      unfinished,
+      phrase`The backup was made but is not whole; it was thrown away. Check the file and the disk.`,
+    );
     renameSync(unfinished, file);
     syncFolder(dirname(file));
   } catch (error) {
@@ -67,7 +71,7 @@ export async function backupKitchen(kitchen: Kitchen, to?: string, kind: BackupK
     if (failure instanceof Failure) throw failure;
     throw new Failure(
       'store-missing',
-      'The backup could not be written there: the folder is missing, full or protected.',
+      phrase`The backup could not be written there: the folder is missing, full or protected.`,
       ['to'],
     );
   }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { nextRevision, type Step, type StoredChange } from './change-log.ts';
 import { completeRow } from './complete-row.ts';
@@ -54,7 +55,7 @@ function assertBasesHold(read: Reader, restored: readonly StoredChange[]): void 
     if (over === undefined) continue;
     throw new Failure(
       'refused',
-      `Meanwhile “${over.name}” was given to other jars; there is not enough of it left for these.`,
+      phrase`Meanwhile “${over.name}” was given to other jars; there is not enough of it left for these.`,
       ['step'],
     );
   }
@@ -73,15 +74,15 @@ export function restoreFromBin(kitchen: Kitchen, stepId: number): { rows: number
     stepId,
   );
   if (step === undefined || removed.length === 0) {
-    throw new Failure('not-found', 'The bin holds nothing from that step.', ['step']);
+    throw new Failure('not-found', phrase`The bin holds nothing from that step.`, ['step']);
   }
-  return kitchen.write({ request: 'bin:restore', summary: `Bring back: ${step.summary}` }, (writer) => {
+  return kitchen.write({ request: 'bin:restore', summary: phrase`Bring back: ${step.summary}` }, (writer) => {
     for (const change of removed) {
       const row = completeRow(kitchen.db, change.table_name, change.before ?? '{}');
       if (closedOwner(writer, change.table_name, row) !== undefined) {
         throw new Failure(
           'refused',
-          'The tasting was closed meanwhile: its codes have been seen, so nothing can be put into it.',
+          phrase`The tasting was closed meanwhile: its codes have been seen, so nothing can be put into it.`,
           ['step'],
         );
       }

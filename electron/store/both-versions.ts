@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Value } from './statements.ts';
 
 const most = 120;
@@ -15,8 +16,8 @@ export function bothVersions(now: object, yours: object): string {
     ([column, value]) => standing[column] !== value,
   );
   const lines = unlike.map(
-    ([column, value]) => `${column}: there it is ${words(standing[column] ?? null)}, yours is ${words(value)}`,
+    ([column, value]) => phrase`${column}: there it is ${words(standing[column] ?? null)}, yours is ${words(value)}`,
   );
   const shown = lines.length === 0 ? '' : ` ${lines.join('; ')}.`;
-  return `This was changed elsewhere since you opened it. Nothing of yours was written.${shown} Open it again and choose.`;
+  return phrase`This was changed elsewhere since you opened it. Nothing of yours was written.${shown} Open it again and choose.`;
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { erasedText } from './change-log.ts';
 import { entriesOf } from './entry-ranges.ts';
 import type { Kitchen } from './kitchen.ts';
@@ -12,11 +13,11 @@ export function checkErasures({ db, read }: Kitchen): string[] {
     .prepare('SELECT id, before, after, salt FROM changes WHERE commitment IS NOT NULL ORDER BY id')
     .iterate() as IterableIterator<{ id: number; before: string | null; after: string | null; salt: string | null }>;
   for (const { id, before, after, salt } of erased) {
-    if (!declared.delete(id)) problems.push(`Entry ${id} of the change log is blank, and no erasure says why.`);
+    if (!declared.delete(id)) problems.push(phrase`Entry ${id} of the change log is blank, and no erasure says why.`);
     if (salt !== null || [before, after].some((text) => text !== null && text !== erasedText)) {
-      problems.push(`Entry ${id} of the change log should be blank, but is not.`);
+      problems.push(phrase`Entry ${id} of the change log should be blank, but is not.`);
     }
   }
-  for (const id of declared) problems.push(`Entry ${id} of the change log should be blank, but is not.`);
+  for (const id of declared) problems.push(phrase`Entry ${id} of the change log should be blank, but is not.`);
   return problems;
 }

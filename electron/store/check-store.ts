@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { commitmentOf, entryHash, firstHash, type Step, type StoredChange } from './change-log.ts';
 import { checkErasures } from './check-erasures.ts';
 import type { Kitchen } from './kitchen.ts';
@@ -12,12 +13,12 @@ function integrityProblems({ db }: Kitchen): string[] {
   const found = db.pragma('integrity_check') as { integrity_check: string }[];
   return found
     .filter(({ integrity_check: said }) => said !== 'ok')
-    .map((row) => `SQLite reports: ${row.integrity_check}`);
+    .map((row) => phrase`SQLite reports: ${row.integrity_check}`);
 }
 
 function orphanProblems({ db }: Kitchen): string[] {
   const orphans = db.pragma('foreign_key_check') as { table: string; parent: string }[];
-  return orphans.map(({ table, parent }) => `A row of ${table} refers to a missing row of ${parent}.`);
+  return orphans.map(({ table, parent }) => phrase`A row of ${table} refers to a missing row of ${parent}.`);
 }
 
 function chainProblems({ db, read }: Kitchen): string[] {
@@ -25,7 +26,9 @@ function chainProblems({ db, read }: Kitchen): string[] {
   const problems =
     sealed?.broken_at == null
       ? []
-      : [`The change log was broken at entry ${sealed.broken_at} already before the kitchen was brought up to date.`];
+      : [
+          phrase`The change log was broken at entry ${sealed.broken_at} already before the kitchen was brought up to date.`,
+        ];
   let previous = firstHash;
   const entries = db
     .prepare(
@@ -38,7 +41,7 @@ function chainProblems({ db, read }: Kitchen): string[] {
       entry.request !== null &&
       entry.previous_hash === previous &&
       entryHash(entry, { ...entry, id: entry.step_id }, commitment) === entry.hash;
-    if (!holds) return [...problems, `The change log is broken at entry ${entry.id} (${entry.table_name}).`];
+    if (!holds) return [...problems, phrase`The change log is broken at entry ${entry.id} (${entry.table_name}).`];
     previous = entry.hash;
   }
   return problems;
@@ -52,7 +55,7 @@ function countProblems({ read }: Kitchen): string[] {
     );
     return real?.n === total && real.s === of_sample
       ? []
-      : [`The number of rows of ${table_name} is noted as ${total}, but there are ${real?.n}.`];
+      : [phrase`The number of rows of ${table_name} is noted as ${total}, but there are ${real?.n ?? 0}.`];
   });
 }
 
@@ -63,7 +66,7 @@ function tastingCountProblems({ read }: Kitchen): string[] {
      OR (SELECT count(*) FROM servings WHERE tasting_id = t.id) IS NOT n.servings
      OR (SELECT count(DISTINCT taster_id) FROM servings WHERE tasting_id = t.id) IS NOT n.tasters`,
   );
-  return wrong.map(({ id }) => `The numbers noted of a tasting (${id}) are not those of its rows.`);
+  return wrong.map(({ id }) => phrase`The numbers noted of a tasting (${id}) are not those of its rows.`);
 }
 
 /**
@@ -88,7 +91,7 @@ export function checkStore(kitchen: Kitchen, tick: (done: number, total: number)
     } catch (error) {
       const known = sqliteFailure(error);
       if (known === error) throw error;
-      return [`A part of the file could not be read: ${error instanceof Error ? error.message : String(error)}.`];
+      return [phrase`A part of the file could not be read: ${error instanceof Error ? error.message : String(error)}.`];
     }
   };
   // One read transaction: what others write meanwhile is not half seen. Rolled back, since a damaged file may refuse even an empty commit.

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { binEntries } from './bin.ts';
 import { emptying } from './change-log.ts';
@@ -15,7 +16,7 @@ interface Gone {
 
 function erase(kitchen: Kitchen, steps: readonly number[]): number {
   return kitchen.write(
-    { request: emptying, summary: 'Empty the bin', fixedBecause: 'what was erased for good is gone.' },
+    { request: emptying, summary: phrase`Empty the bin`, fixedBecause: phrase`what was erased for good is gone.` },
     (writer) => {
       const rows = steps.flatMap((step) =>
         writer.all<Gone>(
@@ -52,7 +53,7 @@ export function emptyBin(kitchen: Kitchen): number {
 /** Erases for good what one step removed, when its owner says so. */
 export function eraseFromBin(kitchen: Kitchen, step: number): number {
   if (!binEntries(kitchen.read).some((entry) => entry.step === step)) {
-    throw new Failure('not-found', 'The bin holds nothing from that step.', ['step']);
+    throw new Failure('not-found', phrase`The bin holds nothing from that step.`, ['step']);
   }
   return erase(kitchen, [step]);
 }

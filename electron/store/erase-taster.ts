@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { rangesOf } from './entry-ranges.ts';
 import type { Kitchen } from './kitchen.ts';
 import type { Value } from './statements.ts';
@@ -12,7 +13,7 @@ function wholeWords(name: string): RegExp {
 /** A name that nobody has: “Nameless taster 1” and on. */
 function namelessName(writer: Writer): string {
   for (let number = 1; ; number += 1) {
-    const name = `Nameless taster ${number}`;
+    const name = phrase`Nameless taster ${number}`;
     if (writer.one('SELECT id FROM tasters WHERE name = ?', name) === undefined) return name;
   }
 }
@@ -66,7 +67,11 @@ function renameInDrafts(kitchen: Kitchen, names: readonly string[], nameless: st
  */
 export function eraseTaster(kitchen: Kitchen, row: Row<'tasters'>): { name: string; entries: number } {
   const done = kitchen.write(
-    { request: 'tasters:erase', summary: 'Erase a taster for good', fixedBecause: 'an erased name is gone.' },
+    {
+      request: 'tasters:erase',
+      summary: phrase`Erase a taster for good`,
+      fixedBecause: phrase`an erased name is gone.`,
+    },
     (writer) => {
       const names = namesOf(writer, row.id);
       const name = namelessName(writer);
@@ -85,7 +90,7 @@ export function eraseTaster(kitchen: Kitchen, row: Row<'tasters'>): { name: stri
       for (const [table, id] of remarks) entries.push(...writer.forget(table, id, null));
       for (const [table, id] of asides) {
         const aside = writer.row(table, id);
-        const kept = aside === undefined ? null : { ...aside, reason: 'Erased', revision: aside.revision + 1 };
+        const kept = aside === undefined ? null : { ...aside, reason: phrase`Erased`, revision: aside.revision + 1 };
         entries.push(...writer.forget(table, id, kept as Record<string, Value> | null));
       }
       writer.insert('erasures', { what: 'taster', entries: rangesOf(entries) });

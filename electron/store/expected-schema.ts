@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Migration } from './migrations/migration.ts';
 import { type Sqlite, sqliteDriver } from './sqlite-driver.ts';
 
@@ -54,10 +55,10 @@ export function strangeSchema(db: Sqlite, migrations: readonly Migration[], sche
   const expected = new Map(expectedEntries(migrations, schema).map((entry) => [`${entry.type} ${entry.name}`, entry]));
   for (const entry of entriesOf(db)) {
     const own = expected.get(`${entry.type} ${entry.name}`);
-    if (own === undefined) return `it has a ${told(entry)} that no kitchen has`;
-    if (own.sql !== entry.sql || own.tbl_name !== entry.tbl_name) return `its ${told(entry)} is made otherwise`;
+    if (own === undefined) return phrase`it has a ${told(entry)} that no kitchen has`;
+    if (own.sql !== entry.sql || own.tbl_name !== entry.tbl_name) return phrase`its ${told(entry)} is made otherwise`;
     expected.delete(`${entry.type} ${entry.name}`);
   }
   const [missing] = expected.values();
-  return missing === undefined ? null : `its ${told(missing)} is missing`;
+  return missing === undefined ? null : phrase`its ${told(missing)} is missing`;
 }

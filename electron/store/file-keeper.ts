@@ -1,4 +1,5 @@
 import { statSync } from 'node:fs';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 
 /** Knows the kitchen's file as it was opened, and notices when it is no longer the one at its place. */
@@ -28,7 +29,7 @@ export function fileKeeperOf(file: string): FileKeeper {
       if (isSame) return;
       throw new Failure(
         'store-missing',
-        'The kitchen’s file was moved, deleted or replaced while it was open. Nothing was written. What this program still holds can be read: make a backup into another folder now, then start again.',
+        phrase`The kitchen’s file was moved, deleted or replaced while it was open. Nothing was written. What this program still holds can be read: make a backup into another folder now, then start again.`,
       );
     },
   };

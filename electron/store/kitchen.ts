@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { openStep } from './change-log.ts';
 import { fileKeeperOf } from './file-keeper.ts';
@@ -57,7 +58,7 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
     if (readOnly) {
       throw new Failure(
         'store-read-only',
-        'This kitchen can only be read: its file or folder is write-protected. Nothing was changed.',
+        phrase`This kitchen can only be read: its file or folder is write-protected. Nothing was changed.`,
       );
     }
     keeper.assertThere();

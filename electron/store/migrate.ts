@@ -1,4 +1,5 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { assertWhole } from './assert-whole.ts';
 import type { Migration } from './migrations/migration.ts';
@@ -16,12 +17,15 @@ interface MigrateOptions {
 async function copyBefore(db: Sqlite, file: string, from: number, now: Date): Promise<void> {
   const copy = `${file}.before-${from}-${now.toISOString().replace(/[:.]/g, '-')}.sidejar`;
   if (existsSync(copy))
-    throw new Failure('refused', 'A copy of this kitchen of the same moment exists already; try again.');
+    throw new Failure('refused', phrase`A copy of this kitchen of the same moment exists already; try again.`);
   // Two programs may start at once, and one may end half way: only a whole copy gets the name.
   const unfinished = `${copy}.${process.pid}.unfinished`;
   try {
     await db.backup(unfinished);
-    assertWhole(unfinished, 'The copy made before bringing this kitchen up to date is not whole. Nothing was changed.');
+    assertWhole(
+      unfinished,
+      phrase`The copy made before bringing this kitchen up to date is not whole. Nothing was changed.`,
+    );
     renameSync(unfinished, copy);
   } finally {
     for (const left of [unfinished, `${unfinished}-journal`]) if (existsSync(left)) rmSync(left);
@@ -34,8 +38,8 @@ function noteMigration(db: Sqlite, migration: Migration, now: Date): void {
     "INSERT INTO steps (at, request, summary, kind, fixed_because) VALUES (?, 'kitchen:migrate', ?, 'do', ?)",
   ).run(
     now.toISOString(),
-    `Bring the kitchen up to date: ${migration.title}`,
-    'the program brought the kitchen up to date, and what is older has another form. The copy made before stands beside the kitchen.',
+    phrase`Bring the kitchen up to date: ${migration.title}`,
+    phrase`the program brought the kitchen up to date, and what is older has another form. The copy made before stands beside the kitchen.`,
   );
 }
 

@@ -13,6 +13,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { beginning } from './change-log.ts';
 import { strangeSchema } from './expected-schema.ts';
@@ -51,13 +52,16 @@ function readHeader(file: string): Header | null {
     if (length < 100 || bytes.toString('latin1', 0, 16) !== 'SQLite format 3\0') {
       throw new Failure(
         'store-not-a-kitchen',
-        'This file is not a kitchen: it is no SQLite database. It was left as it is.',
+        phrase`This file is not a kitchen: it is no SQLite database. It was left as it is.`,
       );
     }
     // Pages with room kept back, a schema format that SQLite has not made, texts in UTF-16: no kitchen was ever written so.
     const [reserved = 0, format, encoding] = [bytes[20], bytes.readUInt32BE(44), bytes.readUInt32BE(56)];
     if (reserved !== 0 || format > 4 || encoding > 1) {
-      throw new Failure('store-damaged', 'The head of this file is not one that a kitchen has. It was left as it is.');
+      throw new Failure(
+        'store-damaged',
+        phrase`The head of this file is not one that a kitchen has. It was left as it is.`,
+      );
     }
     return { applicationId: bytes.readUInt32BE(68), schema: bytes.readUInt32BE(60) };
   } finally {
@@ -72,7 +76,7 @@ function refuseForeign(header: Header, newest: number): void {
   if (header.schema > newest) {
     throw new Failure(
       'store-newer',
-      `This kitchen was last opened by a newer version of the program (its schema is ${header.schema}, this program knows ${newest}). It was left untouched; update the program to open it.`,
+      phrase`This kitchen was last opened by a newer version of the program (its schema is ${header.schema}, this program knows ${newest}). It was left untouched; update the program to open it.`,
     );
   }
 }
@@ -143,7 +147,7 @@ function refuseStrange(db: Sqlite, migrations: readonly Migration[], schema: num
   if (strange === null) return;
   throw new Failure(
     'store-not-a-kitchen',
-    `This file calls itself a kitchen, but ${strange}. Nothing in it was read or changed. Ask whoever gave it to you for its data as a file (Data, “Export everything”), and take that in.`,
+    phrase`This file calls itself a kitchen, but ${strange}. Nothing in it was read or changed. Ask whoever gave it to you for its data as a file (Data, “Export everything”), and take that in.`,
   );
 }
 
@@ -154,7 +158,7 @@ function refuseHollow(file: string): void {
   if (size > 2 ** 30 && taken > 0 && taken * 100 < size) {
     throw new Failure(
       'store-damaged',
-      `This file claims ${Math.round(size / 2 ** 30)} GB and holds hardly anything: it is damaged, or made to fill your disk. It was left as it is.`,
+      phrase`This file claims ${Math.round(size / 2 ** 30)} GB and holds hardly anything: it is damaged, or made to fill your disk. It was left as it is.`,
     );
   }
 }
@@ -162,7 +166,7 @@ function refuseHollow(file: string): void {
 function notOurs(): Failure {
   return new Failure(
     'store-not-a-kitchen',
-    'This file is a database, but not a kitchen of this program. It was left as it is.',
+    phrase`This file is a database, but not a kitchen of this program. It was left as it is.`,
   );
 }
 
@@ -174,12 +178,12 @@ function nameOnce(kitchen: Kitchen): void {
   if (isNamed()) return;
   const note = {
     request: beginning,
-    summary: 'Begin a new kitchen',
-    fixedBecause: 'A kitchen begins only once.',
+    summary: phrase`Begin a new kitchen`,
+    fixedBecause: phrase`A kitchen begins only once.`,
   };
   kitchen.write(note, (writer) => {
     if (writer.one('SELECT id FROM kitchens') === undefined)
-      writer.insert('kitchens', { name: 'My kitchen', measures: 'metric', currency: null });
+      writer.insert('kitchens', { name: phrase`My kitchen`, measures: 'metric', currency: null });
   });
 }
 
@@ -189,9 +193,9 @@ function withBackup(error: unknown, file: string): unknown {
   const newest = listBackups(file)[0]?.file;
   const way =
     newest === undefined
-      ? 'No backup of it lies in the folder “backups” beside it.'
-      : `Its newest backup is ${newest}: copy that under a new name and open the copy.`;
-  return new Failure('store-damaged', `Part of this kitchen’s file is damaged. It was left as it is. ${way}`);
+      ? phrase`No backup of it lies in the folder “backups” beside it.`
+      : phrase`Its newest backup is ${newest}: copy that under a new name and open the copy.`;
+  return new Failure('store-damaged', phrase`Part of this kitchen’s file is damaged. It was left as it is. ${way}`);
 }
 
 /**
@@ -212,14 +216,17 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
     if (!exists && options.mayMake === false) {
       throw new Failure(
         'store-missing',
-        `There is no kitchen at ${file}. Check the name; only a request that writes makes a new one.`,
+        phrase`There is no kitchen at ${file}. Check the name; only a request that writes makes a new one.`,
       );
     }
     if (exists && statSync(file).isDirectory()) {
-      throw new Failure('store-not-a-kitchen', 'This is a folder, not a kitchen. Name a file that ends in .sidejar.');
+      throw new Failure(
+        'store-not-a-kitchen',
+        phrase`This is a folder, not a kitchen. Name a file that ends in .sidejar.`,
+      );
     }
     if (exists && !statSync(file).isFile()) {
-      throw new Failure('store-not-a-kitchen', 'This is a device or a pipe, not a kitchen. It was left alone.');
+      throw new Failure('store-not-a-kitchen', phrase`This is a device or a pipe, not a kitchen. It was left alone.`);
     }
     if (exists) {
       header = readHeader(file);
@@ -229,14 +236,14 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
     if (error instanceof Failure) throw error;
     throw new Failure(
       'store-missing',
-      'This kitchen’s file cannot be opened: the folder is missing, or it is not permitted.',
+      phrase`This kitchen’s file cannot be opened: the folder is missing, or it is not permitted.`,
     );
   }
   if (header !== null) refuseForeign(header, newest);
   const folder = dirname(file);
   const readOnly = exists && (isWriteProtected(file) || isWriteProtected(folder));
   if (!exists && isWriteProtected(folder)) {
-    throw new Failure('store-read-only', 'A new kitchen cannot be made here: the folder is write-protected.');
+    throw new Failure('store-read-only', phrase`A new kitchen cannot be made here: the folder is write-protected.`);
   }
   const patience_ms = options.patience_ms ?? 3000;
   let db: Sqlite;
@@ -258,7 +265,7 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
       if (readOnly) {
         throw new Failure(
           'store-read-only',
-          'This kitchen is of an older version and must be brought up to date once, but it is write-protected.',
+          phrase`This kitchen is of an older version and must be brought up to date once, but it is write-protected.`,
         );
       }
       await migrate(db, { file, from: schema, migrations, applicationId, now: clock() });

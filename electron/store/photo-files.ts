@@ -15,6 +15,7 @@ import {
   writeSync,
 } from 'node:fs';
 import { basename, join } from 'node:path';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { KeptPicture } from '#shared/picture-kind.ts';
 import type { Row } from './tables.ts';
@@ -98,11 +99,11 @@ export function keepPhotoFile(kitchen: string, photo: Named, bytes: Uint8Array):
   } catch (error) {
     rmSync(unfinished, { force: true });
     if (error instanceof Error && 'code' in error && error.code === 'ENOSPC') {
-      throw new Failure('store-full', 'The disk is full: the photo was not added.');
+      throw new Failure('store-full', phrase`The disk is full: the photo was not added.`);
     }
     throw new Failure(
       'store-missing',
-      `The photo could not be written into ${basename(photoFolder(kitchen))} beside the kitchen: the folder is protected or gone.`,
+      phrase`The photo could not be written into ${basename(photoFolder(kitchen))} beside the kitchen: the folder is protected or gone.`,
     );
   }
 }
@@ -120,14 +121,14 @@ export function readPhotoFile(kitchen: string, photo: Named): Uint8Array {
   } catch {
     throw new Failure(
       'not-found',
-      `The file of this photo is missing. It belongs into ${basename(photoFolder(kitchen))} beside the kitchen, as ${basename(place)}.`,
+      phrase`The file of this photo is missing. It belongs into ${basename(photoFolder(kitchen))} beside the kitchen, as ${basename(place)}.`,
       ['photo'],
     );
   }
   if (sha256Of(bytes) !== photo.sha256) {
     throw new Failure(
       'refused',
-      `The file of this photo was altered since it was added, so it is not shown: ${basename(place)}.`,
+      phrase`The file of this photo was altered since it was added, so it is not shown: ${basename(place)}.`,
       ['photo'],
     );
   }

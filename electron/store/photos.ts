@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { KeptPicture } from '#shared/picture-kind.ts';
 import type { Kitchen } from './kitchen.ts';
@@ -43,8 +44,8 @@ export function photoProblems({ db, file }: Kitchen): string[] {
   const problems: string[] = [];
   for (const row of rows) {
     const state = photoState(file, row);
-    if (state === 'missing') problems.push(`The file of a photo of ${row.taken_at} is missing (${row.sha256}).`);
-    if (state === 'altered') problems.push(`The file of a photo of ${row.taken_at} was altered (${row.sha256}).`);
+    if (state === 'missing') problems.push(phrase`The file of a photo of ${row.taken_at} is missing (${row.sha256}).`);
+    if (state === 'altered') problems.push(phrase`The file of a photo of ${row.taken_at} was altered (${row.sha256}).`);
   }
   return problems;
 }

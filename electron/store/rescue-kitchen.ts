@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from './kitchen.ts';
 import { newFileBeside } from './new-file-beside.ts';
@@ -46,7 +47,7 @@ function dropOrphans(kitchen: Kitchen, writer: Writer): number {
 export async function rescueKitchen(kitchen: Kitchen, to?: string): Promise<Rescued> {
   const file = to === undefined ? newFileBeside(kitchen.file, 'rescued', kitchen.now()) : resolve(to);
   if (existsSync(file))
-    throw new Failure('refused', 'There is a file of this name already; it stays as it is.', ['to']);
+    throw new Failure('refused', phrase`There is a file of this name already; it stays as it is.`, ['to']);
   const { found, unreadable } = readableRows(kitchen);
   const fresh = await openKitchen(file, { clock: kitchen.now });
   try {
@@ -55,8 +56,8 @@ export async function rescueKitchen(kitchen: Kitchen, to?: string): Promise<Resc
     fresh.write(
       {
         request: 'store:rescue',
-        summary: 'Save what could be read of a damaged kitchen',
-        fixedBecause: 'it is where this kitchen begins.',
+        summary: phrase`Save what could be read of a damaged kitchen`,
+        fixedBecause: phrase`it is where this kitchen begins.`,
       },
       (writer) => {
         if (found.some(({ table }) => table === 'kitchens')) {

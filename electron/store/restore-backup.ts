@@ -1,4 +1,5 @@
 import { constants, copyFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { assertWhole } from './assert-whole.ts';
 import type { Kitchen } from './kitchen.ts';
@@ -14,19 +15,23 @@ import { sharePhotos } from './photo-files.ts';
  */
 export function restoreBackup(kitchen: Kitchen, name: string): { file: string; bytes: number } {
   const backup = listBackups(kitchen.file).find((each) => each.name === name);
-  if (backup === undefined) throw new Failure('not-found', 'There is no backup of this name.', ['name']);
-  const file = newFileBeside(kitchen.file, `from ${backup.at.toISOString().slice(0, 10)}, restored`, kitchen.now());
+  if (backup === undefined) throw new Failure('not-found', phrase`There is no backup of this name.`, ['name']);
+  const file = newFileBeside(
+    kitchen.file,
+    phrase`from ${backup.at.toISOString().slice(0, 10)}, restored`,
+    kitchen.now(),
+  );
   const unfinished = `${file}.${process.pid}.unfinished`;
   try {
     copyFileSync(backup.file, unfinished, constants.COPYFILE_EXCL);
-    assertWhole(unfinished, 'This backup is not whole: choose another. Nothing was restored.');
+    assertWhole(unfinished, phrase`This backup is not whole: choose another. Nothing was restored.`);
     sharePhotos(kitchen.file, file);
     renameSync(unfinished, file);
   } catch (error) {
     if (error instanceof Failure) throw error;
     throw new Failure(
       'store-missing',
-      'A new kitchen could not be written beside this one: the folder is full or protected.',
+      phrase`A new kitchen could not be written beside this one: the folder is full or protected.`,
     );
   } finally {
     rmSync(unfinished, { force: true });

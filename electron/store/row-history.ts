@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { erasedText } from './change-log.ts';
 import type { Reader } from './reader.ts';
@@ -29,7 +30,7 @@ function assertRevealed(read: Reader, table: TableName, id: string, rows: readon
   if (sitting === undefined || sitting.closed_at !== null) return;
   throw new Failure(
     'refused',
-    'Its history tells which jar is behind which code; it can be read once the tasting is closed.',
+    phrase`Its history tells which jar is behind which code; it can be read once the tasting is closed.`,
     ['id'],
   );
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { rowText } from './change-log.ts';
 import { isAsWritten } from './complete-row.ts';
 import type { Kitchen } from './kitchen.ts';
@@ -30,11 +31,12 @@ export function rowsAgainstLog(kitchen: Kitchen, table: TableName): string[] {
     'row_id',
     table,
   );
-  const differs = (id: string) => problems.push(`A row of ${table} (${id}) differs from what the change log wrote.`);
+  const differs = (id: string) =>
+    problems.push(phrase`A row of ${table} (${id}) differs from what the change log wrote.`);
   let entry = written.next();
   const missing = (): void => {
     if (!entry.done && entry.value.after !== null) {
-      problems.push(`A row of ${table} (${entry.value.row_id}) is missing.`);
+      problems.push(phrase`A row of ${table} (${entry.value.row_id}) is missing.`);
     }
     entry = written.next();
   };

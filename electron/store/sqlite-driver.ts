@@ -1,5 +1,6 @@
 import { createRequire } from 'node:module';
 import type DatabaseConstructor from 'better-sqlite3';
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 
 export type Sqlite = DatabaseConstructor.Database;
@@ -17,7 +18,7 @@ export function sqliteDriver(nodeVersion: string = process.versions.node): typeo
   if (!(major >= oldestNode)) {
     throw new Failure(
       'node-too-old',
-      `The store needs Node ${oldestNode} or newer; this is Node ${nodeVersion}. Start the workbench with "npm start", which brings its own.`,
+      phrase`The store needs Node ${oldestNode} or newer; this is Node ${nodeVersion}. Start the workbench with "npm start", which brings its own.`,
     );
   }
   const load = createRequire(import.meta.url);

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure, type FailureCode } from '#shared/failure.ts';
 
 interface Translation {
@@ -11,57 +12,79 @@ const translations: readonly Translation[] = [
   {
     starts: 'SQLITE_READONLY',
     code: 'store-read-only',
-    sentence: 'This kitchen can only be read: its file or folder is write-protected. Nothing was changed.',
+    get sentence() {
+      return phrase`This kitchen can only be read: its file or folder is write-protected. Nothing was changed.`;
+    },
   },
   {
     starts: 'SQLITE_BUSY',
     code: 'store-locked',
-    sentence: 'Another program is writing to this kitchen and did not finish in time. Nothing was changed; try again.',
+    get sentence() {
+      return phrase`Another program is writing to this kitchen and did not finish in time. Nothing was changed; try again.`;
+    },
   },
   {
     starts: 'SQLITE_LOCKED',
     code: 'store-locked',
-    sentence: 'This kitchen is locked by another program. Nothing was changed; try again.',
+    get sentence() {
+      return phrase`This kitchen is locked by another program. Nothing was changed; try again.`;
+    },
   },
   {
     starts: 'SQLITE_NOTADB',
     code: 'store-not-a-kitchen',
-    sentence: 'This file is not a kitchen: it is no SQLite database. It was left as it is.',
+    get sentence() {
+      return phrase`This file is not a kitchen: it is no SQLite database. It was left as it is.`;
+    },
   },
   {
     starts: 'SQLITE_FULL',
     code: 'store-full',
-    sentence: 'The disk is full. Nothing was changed; make room and try again.',
+    get sentence() {
+      return phrase`The disk is full. Nothing was changed; make room and try again.`;
+    },
   },
   {
     starts: 'SQLITE_CORRUPT',
     code: 'store-damaged',
-    sentence: 'Part of this kitchen’s file is damaged. Nothing was changed; restore a backup into a new file.',
+    get sentence() {
+      return phrase`Part of this kitchen’s file is damaged. Nothing was changed; restore a backup into a new file.`;
+    },
   },
   {
     starts: 'SQLITE_IOERR',
     code: 'store-damaged',
-    sentence: 'The disk did not answer as it should while reading or writing this kitchen. Nothing was changed.',
+    get sentence() {
+      return phrase`The disk did not answer as it should while reading or writing this kitchen. Nothing was changed.`;
+    },
   },
   {
     starts: 'SQLITE_CANTOPEN',
     code: 'store-missing',
-    sentence: 'This kitchen’s file cannot be opened: the folder is missing, or reading it is not permitted.',
+    get sentence() {
+      return phrase`This kitchen’s file cannot be opened: the folder is missing, or reading it is not permitted.`;
+    },
   },
   {
     starts: 'SQLITE_CONSTRAINT_UNIQUE',
     code: 'refused',
-    sentence: 'There is one of this name or place already. Nothing was changed.',
+    get sentence() {
+      return phrase`There is one of this name or place already. Nothing was changed.`;
+    },
   },
   {
     starts: 'SQLITE_CONSTRAINT_FOREIGNKEY',
     code: 'refused',
-    sentence: 'Something else in this kitchen still refers to it, or what it refers to is gone. Nothing was changed.',
+    get sentence() {
+      return phrase`Something else in this kitchen still refers to it, or what it refers to is gone. Nothing was changed.`;
+    },
   },
   {
     starts: 'SQLITE_CONSTRAINT',
     code: 'refused',
-    sentence: 'A value is outside what the kitchen can hold. Nothing was changed.',
+    get sentence() {
+      return phrase`A value is outside what the kitchen can hold. Nothing was changed.`;
+    },
   },
 ];
 

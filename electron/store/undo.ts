@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { nextRevision, nobodysActs, rowText, type Step, type StoredChange } from './change-log.ts';
 import { completeRow } from './complete-row.ts';
@@ -63,19 +64,19 @@ export function travel(kitchen: Kitchen, direction: Direction): { step: number; 
   if (step === undefined) {
     throw new Failure(
       'nothing-to-undo',
-      direction === 'undo' ? 'There is nothing to undo.' : 'There is nothing to redo.',
+      direction === 'undo' ? phrase`There is nothing to undo.` : phrase`There is nothing to redo.`,
     );
   }
   if (step.fixed_because !== null) throw new Failure('refused', `“${step.summary}” stays: ${step.fixed_because}`);
   const order = direction === 'undo' ? 'DESC' : 'ASC';
   const changes = read.all<StoredChange>(`SELECT * FROM changes WHERE step_id = ? ORDER BY id ${order}`, step.id);
-  const verb = direction === 'undo' ? 'Undo' : 'Redo';
+  const verb = direction === 'undo' ? phrase`Undo` : phrase`Redo`;
   return kitchen.write(
     { request: `${direction}:last`, summary: `${verb}: ${step.summary}`, kind: direction, target: step.id },
     (writer) => {
       for (const change of changes) {
         if (change.commitment !== null) {
-          throw new Failure('refused', `“${step.summary}” stays: what it wrote was since erased for good.`);
+          throw new Failure('refused', phrase`“${step.summary}” stays: what it wrote was since erased for good.`);
         }
         const { from, to } = crossing(change, direction);
         const now = writer.row(change.table_name, change.row_id);
@@ -84,7 +85,9 @@ export function travel(kitchen: Kitchen, direction: Direction): { step: number; 
         if (standing !== expected) {
           throw new Failure(
             'refused',
-            `“${step.summary}” can’t be ${direction === 'undo' ? 'undone' : 'redone'}: something it wrote (in ${change.table_name}) has changed since.`,
+            direction === 'undo'
+              ? phrase`“${step.summary}” can’t be undone: something it wrote (in ${change.table_name}) has changed since.`
+              : phrase`“${step.summary}” can’t be redone: something it wrote (in ${change.table_name}) has changed since.`,
           );
         }
         if (to === null) {

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { bothVersions } from './both-versions.ts';
 import { type ChangeLog, commitmentOf, erasedText, rowText, type StoredChange } from './change-log.ts';
@@ -117,7 +118,7 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
     },
     update<Table extends TableName>(table: Table, id: string, values: Partial<Columns<Table>>, seenRevision?: number) {
       const before = read.row(table, id);
-      if (before === undefined) throw new Failure('not-found', `There is no such row in ${table} any more.`);
+      if (before === undefined) throw new Failure('not-found', phrase`There is no such row in ${table} any more.`);
       if (seenRevision !== undefined && before.revision !== seenRevision) {
         throw new Failure('changed-since', bothVersions(before, values), ['revision']);
       }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Bridge } from '#shared/carriage.ts';
 import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
@@ -32,8 +33,8 @@ export async function ask<Name extends RequestName>(
   input: AskedOf<Name>,
   { onProgress, signal }: AskOptions = {},
 ): Promise<ValueOf<Name>> {
-  if (bridge === null) throw new Failure('internal', 'The page is not connected to its kitchen yet.');
-  if (signal?.aborted) throw new Failure('stopped', 'Stopped before it began.');
+  if (bridge === null) throw new Failure('internal', phrase`The page is not connected to its kitchen yet.`);
+  if (signal?.aborted) throw new Failure('stopped', phrase`Stopped before it began.`);
   asked += 1;
   const carrier = bridge;
   const id = `${mark}-${asked}`;

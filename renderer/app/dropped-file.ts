@@ -1,11 +1,12 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** Where a dropped file goes, or what to say of it. */
 export type DropAnswer = { readonly go: string } | { readonly say: string };
 
 const words = {
-  kitchen: 'This is a kitchen. Open it from the menu: File, Open kitchen. It gets a window of its own.',
-  nowhere: 'A table can be dropped on a tasting’s page (scores) or on a trial’s page (readings).',
-  unknown:
-    'Files that can be dropped here: a trial or kitchen.json, and tables as CSV, TSV or JSON on a trial or a tasting.',
+  kitchen: phrase`This is a kitchen. Open it from the menu: File, Open kitchen. It gets a window of its own.`,
+  nowhere: phrase`A table can be dropped on a tasting’s page (scores) or on a trial’s page (readings).`,
+  unknown: phrase`Files that can be dropped here: a trial or kitchen.json, and tables as CSV, TSV or JSON on a trial or a tasting.`,
 } as const;
 
 /**

@@ -1,4 +1,5 @@
 import { Component, type ReactNode } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 
 interface Caught {
@@ -17,10 +18,10 @@ export class ErrorBoundary extends Component<{ readonly children: ReactNode }, C
     if (!this.state.isBroken) return this.props.children;
     return (
       <div className="section" role="alert">
-        <h1>This page could not be drawn</h1>
-        <p>That is a mistake in the program, not in your kitchen. Nothing was changed; the other screens still work.</p>
+        <h1>{phrase`This page could not be drawn`}</h1>
+        <p>{phrase`That is a mistake in the program, not in your kitchen. Nothing was changed; the other screens still work.`}</p>
         <div className="button-row">
-          <Button onClick={() => this.setState({ isBroken: false })}>Draw it again</Button>
+          <Button onClick={() => this.setState({ isBroken: false })}>{phrase`Draw it again`}</Button>
         </div>
       </div>
     );

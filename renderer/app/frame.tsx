@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { phrase } from '#core/words/phrase.ts';
 import { Finder } from '#renderer/parts/finder/finder.tsx';
 import { finderWords } from '#renderer/parts/finder/finder-words.ts';
 import { Icon } from '#renderer/parts/icon/icon.tsx';
@@ -55,23 +56,25 @@ export function Frame({ bridge, children }: FrameProps) {
 
   return (
     <div className="frame">
-      <button type="button" className="skip no-print" onClick={() => main.current?.focus()}>
-        Skip to the page
-      </button>
+      <button
+        type="button"
+        className="skip no-print"
+        onClick={() => main.current?.focus()}
+      >{phrase`Skip to the page`}</button>
       <header className="frame-side">
         <p className="frame-name">
           <Link href="/">
-            <Tape>Sidejar</Tape>
+            <Tape>{phrase`Sidejar`}</Tape>
           </Link>
         </p>
         <p className="frame-kitchen">
           {kitchen?.name}
-          {kitchen?.readOnly ? <span className="small soft"> (read only)</span> : null}
+          {kitchen?.readOnly ? <span className="small soft"> {phrase`(read only)`}</span> : null}
         </p>
         {kitchen !== undefined && kitchen.sampleRows > 0 ? (
           <p className="frame-sample">
             <Link href="/data">
-              Sample kitchen <SampleMark />
+              {phrase`Sample kitchen`} <SampleMark />
             </Link>
           </p>
         ) : null}

@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef } from 'react';
 import { Link, useLocation } from 'wouter';
+import { phrase } from '#core/words/phrase.ts';
 import { Icon } from '#renderer/parts/icon/icon.tsx';
 import { alwaysShown, isWithin, type Screen, screens } from './screens.ts';
 import './navigation.css';
@@ -23,7 +24,7 @@ export function Navigation() {
   useEffect(() => more.current?.hidePopover?.(), [place]);
   const rest = screens.slice(alwaysShown);
   return (
-    <nav className="nav no-print" aria-label="Screens">
+    <nav className="nav no-print" aria-label={phrase`Screens`}>
       <ul className="nav-list">
         {screens.map((screen, position) => (
           <li key={screen.to} className={position < alwaysShown ? undefined : 'is-rest'}>
@@ -38,7 +39,7 @@ export function Navigation() {
             data-here={rest.some((screen) => isWithin(screen, place)) || undefined}
           >
             <Icon name="more" />
-            <span>More</span>
+            <span>{phrase`More`}</span>
           </button>
           <ul ref={more} id={moreId} popover="auto" className="nav-sheet">
             {rest.map((screen) => (

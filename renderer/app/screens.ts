@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { IconName } from '#renderer/parts/icon/icon.tsx';
 
 export interface Screen {
@@ -8,13 +9,13 @@ export interface Screen {
 
 /** The seven screens, in the order of a day. */
 export const screens: readonly Screen[] = [
-  { to: '/', name: 'Today', icon: 'today' },
-  { to: '/trials', name: 'Trials', icon: 'trials' },
-  { to: '/house-recipes', name: 'House recipes', icon: 'recipes' },
-  { to: '/bases', name: 'Bases', icon: 'bases' },
-  { to: '/pantry', name: 'Pantry', icon: 'pantry' },
-  { to: '/tasters', name: 'Tasters', icon: 'tasters' },
-  { to: '/data', name: 'Data', icon: 'data' },
+  { to: '/', name: phrase`Today`, icon: 'today' },
+  { to: '/trials', name: phrase`Trials`, icon: 'trials' },
+  { to: '/house-recipes', name: phrase`House recipes`, icon: 'recipes' },
+  { to: '/bases', name: phrase`Bases`, icon: 'bases' },
+  { to: '/pantry', name: phrase`Pantry`, icon: 'pantry' },
+  { to: '/tasters', name: phrase`Tasters`, icon: 'tasters' },
+  { to: '/data', name: phrase`Data`, icon: 'data' },
 ];
 
 /** How many of them a narrow window shows before "More". */

@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { Icon } from '#renderer/parts/icon/icon.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { Bridge } from '#shared/carriage.ts';
@@ -15,10 +16,10 @@ export function UndoButtons({ bridge }: { readonly bridge: Bridge }) {
   const { data } = useAnswer('undo:state', {});
   const { say } = useToasts();
   const { mutate: undo, isPending: isUndoing } = useRequest('undo:last', {
-    done: ({ summary }) => `Undone: ${summary}`,
+    done: ({ summary }) => phrase`Undone: ${summary}`,
   });
   const { mutate: redo, isPending: isRedoing } = useRequest('redo:last', {
-    done: ({ summary }) => `Done again: ${summary}`,
+    done: ({ summary }) => phrase`Done again: ${summary}`,
   });
   const undoWords = data?.undo ?? null;
   const redoWords = data?.redo ?? null;
@@ -57,7 +58,7 @@ export function UndoButtons({ bridge }: { readonly bridge: Bridge }) {
         onClick={() => undo({})}
       >
         <Icon name="undo" />
-        <span className="undo-words">{undoWords === null ? 'Nothing to undo' : `Undo: ${undoWords}`}</span>
+        <span className="undo-words">{undoWords === null ? phrase`Nothing to undo` : phrase`Undo: ${undoWords}`}</span>
       </button>
       <button
         type="button"
@@ -67,7 +68,9 @@ export function UndoButtons({ bridge }: { readonly bridge: Bridge }) {
         onClick={() => redo({})}
       >
         <Icon name="redo" />
-        <span className="undo-words">Redo: {redoWords}</span>
+        <span className="undo-words">
+          {phrase`Redo:`} {redoWords}
+        </span>
       </button>
     </div>
   );

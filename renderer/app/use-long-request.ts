@@ -1,5 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { ask } from './ask.ts';
@@ -44,7 +45,7 @@ export function useLongRequest<Name extends RequestName>(name: Name): LongReques
       void client.invalidateQueries();
       return found;
     } catch (error) {
-      setFailure(error instanceof Failure ? error : new Failure('internal', 'Something went wrong on our side.'));
+      setFailure(error instanceof Failure ? error : new Failure('internal', phrase`Something went wrong on our side.`));
       return null;
     } finally {
       if (running.current === own) setDone(null);

@@ -1,4 +1,5 @@
 import { type ReactNode, Suspense, useRef } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { TakeChart } from './take-chart.tsx';
 import './chart-frame.css';
 
@@ -68,7 +69,7 @@ export function ChartFrame(props: ChartFrameProps) {
           table
         ) : (
           <details>
-            <summary>{title} as a table</summary>
+            <summary>{phrase`${title} as a table`}</summary>
             {table}
           </details>
         )}

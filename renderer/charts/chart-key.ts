@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 
 /** What a mark of a factor chart means. */
@@ -11,34 +12,40 @@ export function chartKey(charts: readonly FactorChartData[]): KeyEntry[] {
   const entries: (KeyEntry & { readonly isDrawn: boolean })[] = [
     {
       mark: 'score',
-      words: 'every score, each taster in a lane of their own',
+      words: phrase`every score, each taster in a lane of their own`,
       isDrawn: charts.some(({ scores }) => scores > 0),
     },
     {
       mark: 'mean',
-      words: 'mean of a level, with its 95 % interval',
+      words: phrase`mean of a level, with its 95 % interval`,
       isDrawn: charts.some(({ means }) => means.some(({ mean }) => mean !== null)),
     },
     {
       mark: 'curve',
-      words: 'curve through the levels, with its 95 % band',
+      words: phrase`curve through the levels, with its 95 % band`,
       isDrawn: charts.some((one) => one.hasCurve),
     },
     {
       mark: 'best',
-      words: 'where the curve of liking is highest, with its 95 % interval',
+      words: phrase`where the curve of liking is highest, with its 95 % interval`,
       isDrawn: charts.some(({ best }) => best !== null),
     },
     {
       mark: 'sip',
-      words: 'your own sips, not blind and never counted in the means',
+      words: phrase`your own sips, not blind and never counted in the means`,
       isDrawn: charts.some(({ areSipsDrawn }) => areSipsDrawn),
     },
   ];
   return entries.filter(({ isDrawn }) => isDrawn).map(({ mark, words }) => ({ mark, words }));
 }
 
-const shapes = { score: 'Dots', mean: 'Diamonds', curve: 'Line', best: 'Dashed line', sip: 'Crosses' } as const;
+const shapes = {
+  score: phrase`Dots`,
+  mean: phrase`Diamonds`,
+  curve: phrase`Line`,
+  best: phrase`Dashed line`,
+  sip: phrase`Crosses`,
+} as const;
 
 /** The key as one line of text, for pictures. */
 export function chartKeyWords(charts: readonly FactorChartData[]): string {

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from './figure-words.ts';
 
 interface PlacedProps {
@@ -29,7 +30,7 @@ export function MeanDot({ colour, cx, cy, value, payload, bestX = null }: MeanDo
       />
       <text x={cx + (isBest ? 15 : 10)} y={cy - 8} className="chart-mean-words">
         {figureWords(value)}
-        {isBest ? ' best' : ''}
+        {isBest ? phrase` best` : ''}
       </text>
     </g>
   );

@@ -1,6 +1,7 @@
 import { sugarSolution } from '#core/ferment/sugar-solution.ts';
 import { inUnitOf, type MeasureSystem } from '#core/units/format-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { axisTicks } from './axis-ticks.ts';
 
@@ -44,7 +45,11 @@ export interface CourseChartData {
   readonly line: { readonly value: number; readonly words: string } | null;
 }
 
-const titles: Readonly<Record<CourseMeasure, string>> = { sugar: 'Sugar', ph: 'pH', temperature: 'Temperature' };
+const titles: Readonly<Record<CourseMeasure, string>> = {
+  sugar: phrase`Sugar`,
+  ph: 'pH',
+  temperature: phrase`Temperature`,
+};
 const acidLine_pH = 4.6;
 
 /** How a jar is drawn in every chart of its trial: colour and shape together tell it apart. */
@@ -117,9 +122,9 @@ export function courseChartData(
   });
   const line =
     measure === 'ph'
-      ? { value: acidLine_pH, words: 'pH 4.6' }
+      ? { value: acidLine_pH, words: phrase`pH 4.6` }
       : measure === 'sugar' && wanted_brix !== null
-        ? { value: wanted_brix, words: 'wanted' }
+        ? { value: wanted_brix, words: phrase`wanted` }
         : null;
   const values = series.flatMap(({ points }) => points.map(({ value }) => value));
   const highest = series.flatMap(({ fall }) => (fall?.curve ?? []).flatMap(({ high }) => high ?? []));

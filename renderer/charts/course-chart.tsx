@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { ChartFrame } from './chart-frame.tsx';
 import { asGravity, type CourseChartData, type CourseSeries } from './course-chart-data.ts';
@@ -27,39 +28,39 @@ function ReadingsTable({ data }: { readonly data: CourseChartData }) {
   const { title, unit, decimals } = data;
   return (
     <DataTable
-      caption={`${title}: every figure`}
+      caption={phrase`${title}: every figure`}
       rows={readingsOf(data)}
       rowKey={({ key }) => key}
       columns={[
-        { head: 'Jar', cell: ({ jar }) => jar },
-        { head: 'Hours', cell: ({ hours }) => hoursWords(hours), isFigure: true },
+        { head: phrase`Jar`, cell: ({ jar }) => jar },
+        { head: phrase`Hours`, cell: ({ hours }) => hoursWords(hours), isFigure: true },
         { head: unit, cell: ({ value }) => value.toFixed(decimals), isFigure: true },
         ...(data.measure === 'sugar'
-          ? [{ head: 'as SG', cell: ({ value }: { value: number }) => asGravity(value), isFigure: true }]
+          ? [{ head: phrase`as SG`, cell: ({ value }: { value: number }) => asGravity(value), isFigure: true }]
           : []),
       ]}
     />
   );
 }
 
-const shapeWords = { 'first-order': 'the same share each hour', logistic: 'slow, fast, slow' } as const;
+const shapeWords = { 'first-order': phrase`the same share each hour`, logistic: phrase`slow, fast, slow` } as const;
 
 function FallTable({ fitted }: { readonly fitted: readonly CourseSeries[] }) {
   const at = (point: NonNullable<CourseSeries['fall']>['curve'][number] | undefined) =>
     point === undefined
       ? '–'
-      : `${point.value.toFixed(1)}${point.low === null || point.high === null ? '' : ` (${point.low.toFixed(1)} to ${point.high.toFixed(1)})`}`;
+      : `${point.value.toFixed(1)}${point.low === null || point.high === null ? '' : phrase` (${point.low.toFixed(1)} to ${point.high.toFixed(1)})`}`;
   return (
     <DataTable
-      caption="Sugar: the fitted fall with its 95 % band"
+      caption={phrase`Sugar: the fitted fall with its 95 % band`}
       rows={fitted}
       rowKey={({ jar }) => jar}
       columns={[
-        { head: 'Jar', cell: ({ label, level }) => `${label} (${level})` },
-        { head: 'Falls', cell: ({ fall }) => (fall === null ? '–' : shapeWords[fall.model]) },
-        { head: '°Bx at the start', cell: ({ fall }) => at(fall?.curve[0]), isFigure: true },
-        { head: 'at the last reading', cell: ({ fall }) => at(fall?.curve.at(-1)), isFigure: true },
-        { head: 'Typical miss', cell: ({ fall }) => fall?.residualSd.toFixed(2) ?? '–', isFigure: true },
+        { head: phrase`Jar`, cell: ({ label, level }) => `${label} (${level})` },
+        { head: phrase`Falls`, cell: ({ fall }) => (fall === null ? '–' : shapeWords[fall.model]) },
+        { head: phrase`°Bx at the start`, cell: ({ fall }) => at(fall?.curve[0]), isFigure: true },
+        { head: phrase`at the last reading`, cell: ({ fall }) => at(fall?.curve.at(-1)), isFigure: true },
+        { head: phrase`Typical miss`, cell: ({ fall }) => fall?.residualSd.toFixed(2) ?? '–', isFigure: true },
       ]}
     />
   );
@@ -70,11 +71,11 @@ export function courseKeyWords(data: CourseChartData): string {
   const jars = data.series.map(({ label, shape }) => `${label} ${shape}`).join(', ');
   const fitted = data.series.some(({ fall }) => fall !== null);
   return [
-    `Marks: readings (${jars}).`,
-    ...(fitted ? ['Line: fitted fall with its 95 % band.'] : []),
-    ...(data.pulls.length > 0 ? ['Dashed upright: pulled.'] : []),
+    phrase`Marks: readings (${jars}).`,
+    ...(fitted ? [phrase`Line: fitted fall with its 95 % band.`] : []),
+    ...(data.pulls.length > 0 ? [phrase`Dashed upright: pulled.`] : []),
     ...(data.series.some(({ sweetEnough }) => sweetEnough !== null)
-      ? ['Whisker: when the wanted sweetness is reached, 95 %.']
+      ? [phrase`Whisker: when the wanted sweetness is reached, 95 %.`]
       : []),
   ].join(' ');
 }
@@ -86,7 +87,7 @@ export function CourseChart({ data, sentence, more = null }: CourseChartProps) {
   return (
     <ChartFrame
       title={data.title}
-      scale={`${data.measure === 'ph' ? '' : `${data.unit}, `}against the hours since the start`}
+      scale={phrase`${data.measure === 'ph' ? '' : `${data.unit}, `}against the hours since the start`}
       sentence={sentence}
       more={more}
       colour={data.series.length === 1 && first !== undefined ? first.colour : 'var(--ink-soft)'}

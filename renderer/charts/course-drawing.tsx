@@ -1,8 +1,9 @@
 import { CartesianGrid, ComposedChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
 import type { CourseChartData } from './course-chart-data.ts';
 import { CourseMarks } from './course-marks.tsx';
 
-export const hoursAxis = 'hours since the start';
+export const hoursAxis = phrase`hours since the start`;
 
 /** The axes of a course chart; the marks stand on them. */
 export function CourseDrawing({ data }: { readonly data: CourseChartData }) {
@@ -12,8 +13,8 @@ export function CourseDrawing({ data }: { readonly data: CourseChartData }) {
       <ComposedChart
         data={xTicks.map((hours) => ({ hours, value: yTicks[0] }))}
         margin={{ top: 8, right: 34, bottom: 18, left: -18 }}
-        title={`${data.title} against ${hoursAxis}`}
-        desc="The same figures stand in the table that goes with the chart."
+        title={phrase`${data.title} against ${hoursAxis}`}
+        desc={phrase`The same figures stand in the table that goes with the chart.`}
       >
         <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
         <XAxis

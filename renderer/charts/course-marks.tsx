@@ -1,4 +1,5 @@
 import { usePlotArea, useXAxisScale, useYAxisScale } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
 import type { CourseChartData, CourseSeries } from './course-chart-data.ts';
 import { markPath } from './mark-path.ts';
 import { spreadLabels } from './spread-labels.ts';
@@ -100,7 +101,7 @@ export function CourseMarks({ data }: { readonly data: CourseChartData }) {
           <path d={`M${x(hours)} ${plot.y}V${bottom}`} />
           {data.pulls.length > 3 ? null : (
             <text x={x(hours) - 4} y={plot.y + 11} textAnchor="end">
-              {series.length === 1 ? 'pulled' : `${labels} pulled`}
+              {series.length === 1 ? phrase`pulled` : phrase`${labels} pulled`}
             </text>
           )}
         </g>

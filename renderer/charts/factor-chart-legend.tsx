@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { chartKey, type KeyEntry } from './chart-key.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 import './factor-chart-legend.css';
@@ -34,7 +35,7 @@ const drawings: Readonly<Record<KeyEntry['mark'], React.ReactNode>> = {
 /** What the marks of factor charts mean, once for all of them. */
 export function FactorChartLegend({ charts }: { readonly charts: readonly FactorChartData[] }) {
   return (
-    <ul className="chart-key small" aria-label="What the marks mean">
+    <ul className="chart-key small" aria-label={phrase`What the marks mean`}>
       {chartKey(charts).map(({ mark, words }) => (
         <li key={mark}>
           <svg viewBox="0 0 28 16" aria-hidden="true">

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { attributeColour } from './attribute-colour.ts';
@@ -26,15 +27,15 @@ interface FactorChartProps {
 function MeansTable({ data, winner }: { readonly data: FactorChartData; readonly winner: string | null }) {
   return (
     <DataTable
-      caption={`${data.attribute}: mean and 95 % interval of each level`}
+      caption={phrase`${data.attribute}: mean and 95 % interval of each level`}
       rows={data.means}
       rowKey={({ level }) => level}
       columns={[
-        { head: 'Level', cell: ({ level }) => (level === winner ? `${level} (best)` : level) },
-        { head: 'Scores', cell: ({ n }) => n, isFigure: true },
-        { head: 'Mean', cell: ({ mean }) => figureWords(mean), isFigure: true },
-        { head: '95 % interval', cell: (row) => intervalWords(row.low, row.high), isFigure: true },
-        { head: 'Alike', cell: ({ letters }) => letters ?? '–' },
+        { head: phrase`Level`, cell: ({ level }) => (level === winner ? `${level} (best)` : level) },
+        { head: phrase`Scores`, cell: ({ n }) => n, isFigure: true },
+        { head: phrase`Mean`, cell: ({ mean }) => figureWords(mean), isFigure: true },
+        { head: phrase`95 % interval`, cell: (row) => intervalWords(row.low, row.high), isFigure: true },
+        { head: phrase`Alike`, cell: ({ letters }) => letters ?? '–' },
       ]}
     />
   );
@@ -43,13 +44,13 @@ function MeansTable({ data, winner }: { readonly data: FactorChartData; readonly
 function SipsTable({ data }: { readonly data: FactorChartData }) {
   return (
     <DataTable
-      caption={`${data.attribute}: your own sips`}
+      caption={phrase`${data.attribute}: your own sips`}
       rows={data.sips}
       rowKey={({ id }) => id}
       columns={[
-        { head: 'Sip of jar', cell: ({ jar, level }) => `${jar} (${level})` },
-        { head: 'Day', cell: ({ day }) => figureWords(day), isFigure: true },
-        { head: 'Score', cell: ({ value }) => figureWords(value), isFigure: true },
+        { head: phrase`Sip of jar`, cell: ({ jar, level }) => `${jar} (${level})` },
+        { head: phrase`Day`, cell: ({ day }) => figureWords(day), isFigure: true },
+        { head: phrase`Score`, cell: ({ value }) => figureWords(value), isFigure: true },
       ]}
     />
   );
@@ -63,7 +64,7 @@ export function FactorChart({ data, sentence, more = null, axis, winner = null, 
   return (
     <ChartFrame
       title={title}
-      scale={`scored ${low} to ${high}`}
+      scale={phrase`scored ${low} to ${high}`}
       sentence={sentence}
       more={more}
       colour={colour}

@@ -11,6 +11,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
 import { MeanDot, SipCross } from './chart-marks.tsx';
 import type { FactorChartData } from './factor-chart-data.ts';
 import { figureWords } from './figure-words.ts';
@@ -36,8 +37,8 @@ export function FactorDrawing({ data, axis, colour, winner }: FactorDrawingProps
       <ComposedChart
         data={[...data.rows]}
         margin={{ top: data.best === null ? 10 : 24, right: 34, bottom: 18, left: -22 }}
-        title={`${data.attribute} against ${axis}`}
-        desc="The same figures stand in the table that goes with the chart."
+        title={phrase`${data.attribute} against ${axis}`}
+        desc={phrase`The same figures stand in the table that goes with the chart.`}
       >
         <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
         <XAxis
@@ -68,7 +69,7 @@ export function FactorDrawing({ data, axis, colour, winner }: FactorDrawingProps
             strokeDasharray="4 3"
             strokeWidth={2}
             label={{
-              value: `highest near ${figureWords(data.best.level)}`,
+              value: phrase`highest near ${figureWords(data.best.level)}`,
               position: 'top',
               fill: 'var(--ink)',
             }}

@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** A score's figure: one decimal, a true minus. */
 export function figureWords(value: number | null): string {
   return value === null ? '–' : value.toFixed(1).replace('-', '−');
@@ -5,5 +7,5 @@ export function figureWords(value: number | null): string {
 
 /** An interval in words that a table can hold. @example intervalWords(4.1, 5.9) // '4.1 to 5.9' */
 export function intervalWords(low: number | null, high: number | null): string {
-  return low === null || high === null ? '–' : `${figureWords(low)} to ${figureWords(high)}`;
+  return low === null || high === null ? '–' : phrase`${figureWords(low)} to ${figureWords(high)}`;
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { csvText } from '#shared/csv-text.ts';
 
@@ -40,7 +41,13 @@ export function ordinal(place: number): string {
 /** Every count of a ranking as CSV. */
 export function placeChartCsv({ places, samples }: Ranking): string {
   return csvText([
-    ['level', ...places.map((_, index) => `times ${ordinal(index + 1)}`), 'mean place', 'rank sum', 'alike'],
+    [
+      'level',
+      ...places.map((_, index) => phrase`times ${ordinal(index + 1)}`),
+      phrase`mean place`,
+      phrase`rank sum`,
+      'alike',
+    ],
     ...places.map(({ sample, counts, mean }) => {
       const own = samples.find((each) => each.sample === sample);
       return [sample, ...counts, mean, own?.rankSum ?? null, own?.letters ?? null];

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { ChartFrame } from './chart-frame.tsx';
@@ -8,9 +9,10 @@ import { ordinal, placeChartCsv, placeChartData } from './place-chart-data.ts';
 type Ranking = ValueOf<'findings:places'>['rankings'][number];
 
 const words = {
-  scale: (counted: number) => `put in order by ${counted === 1 ? 'one taster' : `${counted} tasters`}`,
-  caption: (name: string) => `${name}: how often each level stood in each place`,
-  key: 'Rounds: how often a level stood in a place. Bars: its mean place.',
+  scale: (counted: number) =>
+    counted === 1 ? phrase`put in order by one taster` : phrase`put in order by ${counted} tasters`,
+  caption: (name: string) => phrase`${name}: how often each level stood in each place`,
+  key: phrase`Rounds: how often a level stood in a place. Bars: its mean place.`,
 } as const;
 
 /** A ranked tasting: rounds for how often, bars for mean places, and the table. */
@@ -18,7 +20,7 @@ export function PlaceChart({ ranking }: { readonly ranking: Ranking }) {
   const { name, places, samples, counted } = ranking;
   const data = placeChartData(ranking);
   const figures = [
-    ['Level', 'Mean place'].join('\t'),
+    [phrase`Level`, phrase`Mean place`].join('\t'),
     ...places.map(({ sample, mean }) => [sample, figureWords(mean)].join('\t')),
   ].join('\n');
   return (
@@ -38,14 +40,14 @@ export function PlaceChart({ ranking }: { readonly ranking: Ranking }) {
           rows={[...places].sort((one, other) => one.mean - other.mean)}
           rowKey={({ sample }) => sample}
           columns={[
-            { head: 'Level', cell: ({ sample }) => sample },
+            { head: phrase`Level`, cell: ({ sample }) => sample },
             ...places.map((_, index) => ({
               head: ordinal(index + 1),
               cell: ({ counts }: Ranking['places'][number]) => counts[index] ?? 0,
               isFigure: true,
             })),
-            { head: 'Mean place', cell: ({ mean }) => figureWords(mean), isFigure: true },
-            { head: 'Alike', cell: (row) => samples.find(({ sample }) => sample === row.sample)?.letters ?? '–' },
+            { head: phrase`Mean place`, cell: ({ mean }) => figureWords(mean), isFigure: true },
+            { head: phrase`Alike`, cell: (row) => samples.find(({ sample }) => sample === row.sample)?.letters ?? '–' },
           ]}
         />
       }

@@ -1,11 +1,12 @@
 import { CartesianGrid, ReferenceLine, ResponsiveContainer, Scatter, ScatterChart, XAxis, YAxis } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
 import { ordinal, type PlaceChartData, type PlaceMark } from './place-chart-data.ts';
 
 const words = {
-  title: 'Places by level',
-  description: 'The same figures stand in the table that goes with the chart.',
-  axis: 'place (1st is best)',
-  critical: 'told apart from this distance on',
+  title: phrase`Places by level`,
+  description: phrase`The same figures stand in the table that goes with the chart.`,
+  axis: phrase`place (1st is best)`,
+  critical: phrase`told apart from this distance on`,
 } as const;
 
 interface MarkProps {

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -11,24 +12,24 @@ type Rightness = ValueOf<'findings:penalties'>['attributes'][number];
 type Level = Rightness['levels'][number];
 
 const words = {
-  scale: '▾ too little, ● just right, ▴ too much',
-  caption: (attribute: string) => `${attribute}: answers of each level, and what they cost in liking`,
-  key: 'Each bar: how many answers found too little (▾), just right (●) and too much (▴).',
+  scale: phrase`▾ too little, ● just right, ▴ too much`,
+  caption: (attribute: string) => phrase`${attribute}: answers of each level, and what they cost in liking`,
+  key: phrase`Each bar: how many answers found too little (▾), just right (●) and too much (▴).`,
 } as const;
 
 /** What a side cost in liking. @example '2.1 less' */
 function costWords(drop: number | null | undefined): string {
   if (drop === null || drop === undefined) return '–';
-  return `${figureWords(Math.abs(drop))} ${drop >= 0 ? 'less' : 'more'}`;
+  return `${figureWords(Math.abs(drop))} ${drop >= 0 ? phrase`less` : phrase`more`}`;
 }
 
 const heads = [
-  'Level',
-  'Too little',
-  'Just right',
-  'Too much',
-  'Liking where too little',
-  'Liking where too much',
+  phrase`Level`,
+  phrase`Too little`,
+  phrase`Just right`,
+  phrase`Too much`,
+  phrase`Liking where too little`,
+  phrase`Liking where too much`,
 ] as const;
 
 /** A just-about-right scale: bars of what was found, and the table with what it cost. */
@@ -62,11 +63,11 @@ export function RightnessChart({ rightness }: { readonly rightness: Rightness })
         csvText([
           [
             'level',
-            'too little',
-            'just right',
-            'too much',
-            'liking lost where too little',
-            'liking lost where too much',
+            phrase`too little`,
+            phrase`just right`,
+            phrase`too much`,
+            phrase`liking lost where too little`,
+            phrase`liking lost where too much`,
           ],
           ...rows,
         ])

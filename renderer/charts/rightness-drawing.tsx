@@ -1,9 +1,10 @@
 import { Bar, BarChart, LabelList, ResponsiveContainer, XAxis, YAxis } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
 
 const words = {
-  title: (attribute: string) => `${attribute}: too little, just right, too much`,
-  description: 'The same figures stand in the table that goes with the chart.',
-  axis: 'answers',
+  title: (attribute: string) => phrase`${attribute}: too little, just right, too much`,
+  description: phrase`The same figures stand in the table that goes with the chart.`,
+  axis: phrase`answers`,
 } as const;
 
 /** One level's answers. */

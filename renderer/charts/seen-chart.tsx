@@ -1,4 +1,5 @@
 import { ComposedChart, ResponsiveContainer, usePlotArea, useXAxisScale, useYAxisScale, XAxis, YAxis } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { csvText, harmlessCell } from '#shared/csv-text.ts';
 import { ChartFrame } from './chart-frame.tsx';
@@ -81,9 +82,11 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
   if (shown.length === 0) return null;
   const numbers = numberedSightings(shown);
   const done = ends.filter((what) => shown.some(({ events }) => events.some((event) => event.what === what)));
-  const doneWords = { pulled: 'full square', strained: 'open square', discarded: 'cross' } as Readonly<
-    Record<string, string>
-  >;
+  const doneWords = {
+    pulled: phrase`full square`,
+    strained: phrase`open square`,
+    discarded: phrase`cross`,
+  } as Readonly<Record<string, string>>;
   const key = [
     ...[...numbers].map(([what, number]) => `${number} ${nameOf(what)}`),
     ...done.map((what) => `${doneWords[what]}: ${nameOf(what)}`),
@@ -95,15 +98,15 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
   const said = (hours: number) => Number(hours.toFixed(1));
   return (
     <ChartFrame
-      title="Seen and done"
-      scale="against the hours since the start"
+      title={phrase`Seen and done`}
+      scale={phrase`against the hours since the start`}
       sentence={null}
       more={null}
       colour="var(--ink-soft)"
       isLead={false}
       lanes={shown.length}
       figures={[
-        'jar\tlevel\thours\twhat',
+        phrase`jar\tlevel\thours\twhat`,
         ...rows.map(
           ({ label, level, hours, what }) =>
             `${harmlessCell(label)}\t${harmlessCell(level)}\t${said(hours)}\t${nameOf(what)}`,
@@ -117,7 +120,7 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
       }
       chartKey={`${key.join(', ')}.`}
       below={
-        <ul className="seen-key small" aria-label="What the marks mean">
+        <ul className="seen-key small" aria-label={phrase`What the marks mean`}>
           {key.map((words) => (
             <li key={words}>{words}</li>
           ))}
@@ -125,13 +128,16 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
       }
       table={
         <DataTable
-          caption="Seen and done: every entry"
+          caption={phrase`Seen and done: every entry`}
           rows={rows}
           rowKey={(row) => row.key}
           columns={[
-            { head: 'Jar', cell: ({ jar }) => jar },
-            { head: 'Hours', cell: ({ hours }) => said(hours), isFigure: true },
-            { head: 'What', cell: ({ what, note }) => (note === null ? nameOf(what) : `${nameOf(what)}: ${note}`) },
+            { head: phrase`Jar`, cell: ({ jar }) => jar },
+            { head: phrase`Hours`, cell: ({ hours }) => said(hours), isFigure: true },
+            {
+              head: phrase`What`,
+              cell: ({ what, note }) => (note === null ? nameOf(what) : `${nameOf(what)}: ${note}`),
+            },
           ]}
         />
       }
@@ -140,8 +146,8 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
         <ComposedChart
           data={xTicks.map((hours) => ({ hours, lane: 0 }))}
           margin={{ top: 4, right: 34, bottom: 18, left: -18 }}
-          title={`What was seen against ${hoursAxis}`}
-          desc="The same entries stand in the table that goes with the chart."
+          title={phrase`What was seen against ${hoursAxis}`}
+          desc={phrase`The same entries stand in the table that goes with the chart.`}
         >
           <XAxis
             dataKey="hours"

@@ -1,4 +1,5 @@
 import type { RefObject } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { fileName, saveFile } from '#renderer/format/save-file.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
@@ -6,17 +7,17 @@ import { chartPicture } from './chart-picture.ts';
 import { type ChartSvg, chartSvg, type PictureWords } from './chart-svg.ts';
 
 const words = {
-  take: (title: string) => `Save or copy ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
-  copyPicture: 'Copy picture',
-  copyFigures: 'Copy figures',
-  savePng: 'Save PNG',
-  saveSvg: 'Save SVG',
-  saveCsv: 'Save CSV',
-  pictureDone: (title: string) => `${title}: the picture is on the clipboard.`,
-  figuresDone: (title: string) => `${title}: the figures are on the clipboard.`,
-  saved: (file: string) => `${file} was handed to your downloads.`,
-  refused: 'The clipboard could not be written. The table beside the chart can be selected and copied by hand.',
-  notDrawn: 'The picture could not be drawn. The table beside the chart holds the same figures.',
+  take: (title: string) => phrase`Save or copy ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+  copyPicture: phrase`Copy picture`,
+  copyFigures: phrase`Copy figures`,
+  savePng: phrase`Save PNG`,
+  saveSvg: phrase`Save SVG`,
+  saveCsv: phrase`Save CSV`,
+  pictureDone: (title: string) => phrase`${title}: the picture is on the clipboard.`,
+  figuresDone: (title: string) => phrase`${title}: the figures are on the clipboard.`,
+  saved: (file: string) => phrase`${file} was handed to your downloads.`,
+  refused: phrase`The clipboard could not be written. The table beside the chart can be selected and copied by hand.`,
+  notDrawn: phrase`The picture could not be drawn. The table beside the chart holds the same figures.`,
 } as const;
 
 interface TakeChartProps {

@@ -1,3 +1,4 @@
+import { counted } from './counted.ts';
 import { hasTwelveHours } from './window-ways.ts';
 
 // Moments the way a kitchen says them. The clock is passed in.
@@ -29,10 +30,6 @@ export function dayAndTime(moment: string): string {
 
 export function timeWords(moment: string): string {
   return clockWords(new Date(moment));
-}
-
-function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }
 
 /** How long, in the largest unit that still says something. @example spanWords(50) // '2 days' */

@@ -1,5 +1,6 @@
 import { formatQuantity, type MeasureSystem } from '#core/units/format-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 
 /** @example moneyWords(3.5, '€') // '€3.50' @example moneyWords(3.5, 'SEK') // '3.50 SEK' */
 export function moneyWords(value: number, currency: string | null): string {
@@ -21,13 +22,13 @@ export function priceWords(
 ): string | null {
   if (price_per_kg !== null) {
     return system === 'us'
-      ? `${moneyWords((price_per_kg * units.lb.factor) / 1000, currency)} per lb`
-      : `${moneyWords(price_per_kg, currency)} per kg`;
+      ? phrase`${moneyWords((price_per_kg * units.lb.factor) / 1000, currency)} per lb`
+      : phrase`${moneyWords(price_per_kg, currency)} per kg`;
   }
   if (price_per_L === null) return null;
   return system === 'us'
-    ? `${moneyWords((price_per_L * units.quart.factor) / 1000, currency)} per qt`
-    : `${moneyWords(price_per_L, currency)} per L`;
+    ? phrase`${moneyWords((price_per_L * units.quart.factor) / 1000, currency)} per qt`
+    : phrase`${moneyWords(price_per_L, currency)} per L`;
 }
 
 /** What a measure weighs: grams, and ounces beside them in a US kitchen. */

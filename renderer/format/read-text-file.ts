@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** A file's text, or why it has none. */
 export type FileText =
   | { readonly kind: 'text'; readonly text: string; readonly encoding: string }
@@ -34,8 +36,7 @@ export async function readTextFile(file: Blob): Promise<FileText> {
 
 /** What to say of a file that can't be taken as a table. */
 export const fileFaultWords: Readonly<Record<'too-large' | 'no-text' | 'unreadable', string>> = {
-  'too-large': 'This file is larger than 20 MB. Take it in by parts.',
-  'no-text':
-    'This file is no text: it may be a picture, a program, or a spreadsheet’s own format. Save the sheet as CSV first.',
-  unreadable: 'The file can’t be read.',
+  'too-large': phrase`This file is larger than 20 MB. Take it in by parts.`,
+  'no-text': phrase`This file is no text: it may be a picture, a program, or a spreadsheet’s own format. Save the sheet as CSV first.`,
+  unreadable: phrase`The file can’t be read.`,
 };

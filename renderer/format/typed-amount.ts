@@ -6,6 +6,7 @@ import { parseNumber } from '#core/units/parse-number.ts';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
 import { unitDoubt } from '#core/units/unit-doubt.ts';
 import { type Unit, units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 
 /** What a field for an amount holds, in the stored unit. A doubt is an amount that is asked about before it counts. */
 export type TypedAmount =
@@ -28,9 +29,9 @@ export function typedMass(text: string, ingredient: MeasuredIngredient): TypedAm
   const read = kitchenAmount(text, ingredient);
   if (!read.ok) return fault(read.problem.message);
   const { mass_g, measure } = read.value;
-  if (mass_g > mostOfAnything) return fault(`That is ${Math.round(mass_g / 1000)} kg; permitted: 0 to 1,000 kg.`);
+  if (mass_g > mostOfAnything) return fault(phrase`That is ${Math.round(mass_g / 1000)} kg; permitted: 0 to 1,000 kg.`);
   const quantity = measure === null ? parseQuantity(text) : null;
-  if (quantity?.ok && quantity.value.rest !== '') return fault(`“${quantity.value.rest}” is too much here.`);
+  if (quantity?.ok && quantity.value.rest !== '') return fault(phrase`“${quantity.value.rest}” is too much here.`);
   const doubt = quantity?.ok ? unitDoubt(quantity.value) : null;
   return doubt === null ? { kind: 'amount', value: mass_g } : { kind: 'doubt', ...doubt, value: mass_g };
 }
@@ -41,9 +42,9 @@ export function typedVolume(text: string, system: MeasureSystem): TypedAmount {
   const read = parseQuantity(text, 'volume', bareVolume[system]);
   if (!read.ok) return fault(read.problem.message);
   const { stored, rest } = read.value;
-  if (rest !== '') return fault(`“${rest}” is too much here: one amount is enough.`);
+  if (rest !== '') return fault(phrase`“${rest}” is too much here: one amount is enough.`);
   if (!(stored > 0 && stored <= mostOfAnything))
-    return fault('Write a volume above zero, up to 1,000 L (about 264 gal).');
+    return fault(phrase`Write a volume above zero, up to 1,000 L (about 264 gal).`);
   const doubt = unitDoubt(read.value);
   return doubt === null ? { kind: 'amount', value: stored } : { kind: 'doubt', ...doubt, value: stored };
 }
@@ -54,10 +55,10 @@ export function typedTemperature(text: string, system: MeasureSystem): TypedAmou
   const read = parseQuantity(text, 'temperature', bareTemperature[system]);
   if (!read.ok) return fault(read.problem.message);
   const { stored, rest } = read.value;
-  if (rest !== '') return fault(`“${rest}” is too much here.`);
+  if (rest !== '') return fault(phrase`“${rest}” is too much here.`);
   return stored >= -40 && stored <= 110
     ? { kind: 'amount', value: stored }
-    : fault('That is outside a kitchen’s range; permitted: −40 to 110 °C (−40 to 230 °F).');
+    : fault(phrase`That is outside a kitchen’s range; permitted: −40 to 110 °C (−40 to 230 °F).`);
 }
 
 /** Sugar in g/L, however it was measured. */
@@ -73,7 +74,7 @@ export function typedSweetness(text: string): TypedAmount {
   const read = parseStrength(text, units.brix);
   if (!read.ok) return fault(read.problem.message);
   const { brix } = sugarSolution({ sugar_g_per_L: read.value });
-  return brix > 0 ? { kind: 'amount', value: brix } : fault('Write a sweetness above zero, such as 3 brix.');
+  return brix > 0 ? { kind: 'amount', value: brix } : fault(phrase`Write a sweetness above zero, such as 3 brix.`);
 }
 
 /** Grams in 100 g: "8.5", "8.5 g", "8,5 %". */
@@ -81,11 +82,11 @@ export function typedShare(text: string): TypedAmount {
   if (text.trim() === '') return { kind: 'none' };
   const read = parseNumber(text);
   if (read === null || !/^(g|%|g\s*(\/|per)\s*100\s*g)?$/i.test(read.rest)) {
-    return fault('Write grams in 100 g, such as 8.5.');
+    return fault(phrase`Write grams in 100 g, such as 8.5.`);
   }
   return read.value >= 0 && read.value <= 100
     ? { kind: 'amount', value: read.value }
-    : fault(`${read.value} g cannot be in 100 g; permitted: 0 to 100.`);
+    : fault(phrase`${read.value} g cannot be in 100 g; permitted: 0 to 100.`);
 }
 
 interface Within {
@@ -102,12 +103,16 @@ export function typedWithin(text: string, { unit, low, high, isAbove = false, ex
   if (text.trim() === '') return { kind: 'none' };
   const read = parseNumber(text);
   if (read === null || (read.rest !== '' && read.rest.toLowerCase() !== unit.toLowerCase())) {
-    return fault(`Write it in ${unit}, such as ${example}.`);
+    return fault(phrase`Write it in ${unit}, such as ${example}.`);
   }
   const fits = (isAbove ? read.value > low : read.value >= low) && read.value <= high;
   return fits
     ? { kind: 'amount', value: read.value }
-    : fault(`${read.value} is out of range; permitted: ${isAbove ? 'more than ' : ''}${low} to ${high} ${unit}.`);
+    : fault(
+        isAbove
+          ? phrase`${read.value} is out of range; permitted: more than ${low} to ${high} ${unit}.`
+          : phrase`${read.value} is out of range; permitted: ${low} to ${high} ${unit}.`,
+      );
 }
 
 /** The amount, or undefined where there is none that counts. */

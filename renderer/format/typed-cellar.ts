@@ -3,6 +3,7 @@ import { parseNumber } from '#core/units/parse-number.ts';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
 import { unitDoubt } from '#core/units/unit-doubt.ts';
 import { type Unit, units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { TypedAmount } from './typed-amount.ts';
 
 // Amounts of the cellar as people write them: weights, spans of time, pressures.
@@ -17,8 +18,8 @@ export function typedWeight(text: string, system: MeasureSystem): TypedAmount {
   const read = parseQuantity(text, 'mass', bareWeight[system]);
   if (!read.ok) return fault(read.problem.message);
   const { stored, rest } = read.value;
-  if (rest !== '') return fault(`“${rest}” is too much here: one weight is enough.`);
-  if (!(stored >= 0.001 && stored <= 1_000_000)) return fault('Write a weight above zero, up to 1,000 kg.');
+  if (rest !== '') return fault(phrase`“${rest}” is too much here: one weight is enough.`);
+  if (!(stored >= 0.001 && stored <= 1_000_000)) return fault(phrase`Write a weight above zero, up to 1,000 kg.`);
   const doubt = unitDoubt(read.value);
   return doubt === null ? { kind: 'amount', value: stored } : { kind: 'doubt', ...doubt, value: stored };
 }
@@ -29,10 +30,10 @@ export function typedPressure(text: string, system: MeasureSystem): TypedAmount 
   const read = parseQuantity(text, 'pressure', barePressure[system]);
   if (!read.ok) return fault(read.problem.message);
   const { stored, rest } = read.value;
-  if (rest !== '') return fault(`“${rest}” is too much here.`);
+  if (rest !== '') return fault(phrase`“${rest}” is too much here.`);
   return stored > 0 && stored <= 100
     ? { kind: 'amount', value: stored }
-    : fault('Permitted: above 0, up to 100 bar (1,450 psi).');
+    : fault(phrase`Permitted: above 0, up to 100 bar (1,450 psi).`);
 }
 
 const hoursOf: readonly (readonly [RegExp, number])[] = [
@@ -45,13 +46,14 @@ const hoursOf: readonly (readonly [RegExp, number])[] = [
 export function typedSpan(text: string, low_h: number, high_h: number): TypedAmount {
   if (text.trim() === '') return { kind: 'none' };
   const read = parseNumber(text);
-  if (read === null) return fault('Write how long, such as 2 days or 36 h.');
+  if (read === null) return fault(phrase`Write how long, such as 2 days or 36 h.`);
   const factor = read.rest === '' ? 24 : hoursOf.find(([name]) => name.test(read.rest))?.[1];
-  if (factor === undefined) return fault(`“${read.rest}” is no span of time known here; write days, hours or weeks.`);
+  if (factor === undefined)
+    return fault(phrase`“${read.rest}” is no span of time known here; write days, hours or weeks.`);
   const hours = read.value * factor;
   return hours >= low_h && hours <= high_h
     ? { kind: 'amount', value: hours }
-    : fault(`Permitted: ${low_h} hours to ${high_h / 24} days.`);
+    : fault(phrase`Permitted: ${low_h} hours to ${high_h / 24} days.`);
 }
 
 /** A span as it is written: "2 days", "36 h". */

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure, type FailureReport } from '#shared/failure.ts';
 import { openDeskLine } from '../desk-line.ts';
 import { bodyLimit_bytes, parseJson } from '../read-json.ts';
@@ -20,7 +21,7 @@ async function readInput(stdin: HeadlessOptions['stdin']): Promise<unknown> {
     const bytes = Buffer.from(part as Buffer | string);
     length += bytes.length;
     if (length > bodyLimit_bytes) {
-      throw new Failure('too-large', `The input may have up to ${Math.floor(bodyLimit_bytes / 1024 / 1024)} MB.`);
+      throw new Failure('too-large', phrase`The input may have up to ${Math.floor(bodyLimit_bytes / 1024 / 1024)} MB.`);
     }
     parts.push(bytes);
   }
@@ -43,7 +44,7 @@ export async function runHeadless(options: HeadlessOptions): Promise<number> {
     input = await readInput(options.stdin);
   } catch (error) {
     return fail(
-      error instanceof Failure ? error.report() : { code: 'internal', message: 'The input could not be read.' },
+      error instanceof Failure ? error.report() : { code: 'internal', message: phrase`The input could not be read.` },
     );
   }
   const line = openDeskLine({ worker: options.worker, store: options.store, makes: 'writes' });

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { carriedFile, carriedFormat } from '#shared/contract/carried-file.ts';
 import { atFirstComplaint } from '#shared/contract/first-complaint.ts';
 import { Failure } from '#shared/failure.ts';
@@ -34,7 +35,7 @@ export function readCarriedFile(text: string, schema: number): CarriedFile {
   if (excess !== null) {
     throw new Failure(
       'too-large',
-      'This file nests deeper, or holds more for its length, than any that carries a kitchen. Nothing was taken from it.',
+      phrase`This file nests deeper, or holds more for its length, than any that carries a kitchen. Nothing was taken from it.`,
       ['text'],
     );
   }
@@ -42,20 +43,20 @@ export function readCarriedFile(text: string, schema: number): CarriedFile {
   try {
     whole = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
   } catch {
-    throw new Failure('ill-formed-json', 'This file can’t be read: it is no JSON, or it is cut off.', ['text']);
+    throw new Failure('ill-formed-json', phrase`This file can’t be read: it is no JSON, or it is cut off.`, ['text']);
   }
   const read = carriedFile.safeParse(whole, atFirstComplaint);
   if (!read.success) {
     throw new Failure(
       'invalid-input',
-      'This is not a file that carries a kitchen or a trial. Nothing was taken from it.',
+      phrase`This is not a file that carries a kitchen or a trial. Nothing was taken from it.`,
       ['text'],
     );
   }
   if (read.data.schema > schema) {
     throw new Failure(
       'store-newer',
-      'A newer program wrote this file. Nothing was taken from it; update this one first.',
+      phrase`A newer program wrote this file. Nothing was taken from it; update this one first.`,
       ['text'],
     );
   }
@@ -65,7 +66,7 @@ export function readCarriedFile(text: string, schema: number): CarriedFile {
     if (table === undefined) {
       throw new Failure(
         'invalid-input',
-        `The file holds “${name.slice(0, 40)}”, which no kitchen has. Nothing was taken from it.`,
+        phrase`The file holds “${name.slice(0, 40)}”, which no kitchen has. Nothing was taken from it.`,
         ['text'],
       );
     }

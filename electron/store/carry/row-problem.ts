@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { id as idShape, isLine, isRemark } from '#shared/contract/fields.ts';
 import { storedJson } from '#shared/contract/stored-json.ts';
 import type { Value } from '../statements.ts';
@@ -9,14 +10,14 @@ const momentShape = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
 const severalLines: ReadonlySet<string> = new Set(['note', 'words', 'why', 'asked']);
 
 function cellProblem(column: string, kind: string, value: Value | undefined): string | null {
-  if (value === undefined || value === null) return kind.endsWith('?') ? null : `${column} is missing`;
+  if (value === undefined || value === null) return kind.endsWith('?') ? null : phrase`${column} is missing`;
   if (kind.startsWith('text')) {
-    if (typeof value !== 'string') return `${column} must be words`;
+    if (typeof value !== 'string') return phrase`${column} must be words`;
     const mayStand = severalLines.has(column) ? isRemark(value) : isLine(value);
-    return mayStand ? null : `${column} holds characters that no screen shows, or that make it read otherwise`;
+    return mayStand ? null : phrase`${column} holds characters that no screen shows, or that make it read otherwise`;
   }
-  if (typeof value !== 'number' || !Number.isFinite(value)) return `${column} must be a number`;
-  return kind === 'flag' && value !== 0 && value !== 1 ? `${column} must be 0 or 1` : null;
+  if (typeof value !== 'number' || !Number.isFinite(value)) return phrase`${column} must be a number`;
+  return kind === 'flag' && value !== 0 && value !== 1 ? phrase`${column} must be 0 or 1` : null;
 }
 
 /** Text that a kitchen holds as JSON must have the shape that the screens count on. */
@@ -25,9 +26,9 @@ function jsonProblem(table: TableName, row: Readonly<Record<string, Value>>): st
     const text = row[column];
     if (text === null || text === undefined) continue;
     try {
-      if (!shape.safeParse(JSON.parse(String(text))).success) return `${column} is not of its form`;
+      if (!shape.safeParse(JSON.parse(String(text))).success) return phrase`${column} is not of its form`;
     } catch {
-      return `${column} is no JSON`;
+      return phrase`${column} is no JSON`;
     }
   }
   return null;
@@ -42,12 +43,12 @@ function jsonProblem(table: TableName, row: Readonly<Record<string, Value>>): st
 export function rowProblem(table: TableName, row: Readonly<Record<string, Value>>): string | null {
   const known = new Set(columnNames(table));
   const strange = Object.keys(row).find((column) => !known.has(column));
-  if (strange !== undefined) return `there is no “${strange.slice(0, 40)}”`;
-  if (!idShape.safeParse(row.id).success) return 'id is no id';
+  if (strange !== undefined) return phrase`there is no “${strange.slice(0, 40)}”`;
+  if (!idShape.safeParse(row.id).success) return phrase`id is no id`;
   if (typeof row.revision !== 'number' || !Number.isInteger(row.revision) || row.revision < 1)
-    return 'revision must be 1 or more';
-  if (row.is_sample !== 0 && row.is_sample !== 1) return 'is_sample must be 0 or 1';
-  if (typeof row.created_at !== 'string' || !momentShape.test(row.created_at)) return 'created_at is no moment';
+    return phrase`revision must be 1 or more`;
+  if (row.is_sample !== 0 && row.is_sample !== 1) return phrase`is_sample must be 0 or 1`;
+  if (typeof row.created_at !== 'string' || !momentShape.test(row.created_at)) return phrase`created_at is no moment`;
   for (const [column, kind] of Object.entries(tables[table].columns)) {
     const problem = cellProblem(column, kind, row[column]);
     if (problem !== null) return problem;

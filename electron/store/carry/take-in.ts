@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { rowText } from '../change-log.ts';
 import type { Reader } from '../reader.ts';
@@ -79,10 +80,10 @@ export function takeIn(read: Reader, { rows, from }: CarriedFile, watch: () => v
       if (position % 1000 === 0) watch();
       const problem = rowProblem(table, given_row);
       if (problem !== null || seen.has(String(given_row.id))) {
-        const why = problem ?? 'its id stands twice';
+        const why = problem ?? phrase`its id stands twice`;
         throw new Failure(
           'invalid-input',
-          `Row ${position + 1} of ${table} can’t stand in a kitchen: ${why}. Nothing was taken.`,
+          phrase`Row ${position + 1} of ${table} can’t stand in a kitchen: ${why}. Nothing was taken.`,
           ['text', 'tables', table, position],
         );
       }
@@ -133,7 +134,7 @@ export function takeIn(read: Reader, { rows, from }: CarriedFile, watch: () => v
           if (!isRange) throw error;
           throw new Failure(
             'invalid-input',
-            `“${wordsOf(row)}” (${table}) holds a value that a kitchen can’t hold, or stands twice. Nothing was taken.`,
+            phrase`“${wordsOf(row)}” (${table}) holds a value that a kitchen can’t hold, or stands twice. Nothing was taken.`,
             ['text', 'tables', table],
           );
         }

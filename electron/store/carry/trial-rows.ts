@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Reader } from '../reader.ts';
 import type { Value } from '../statements.ts';
@@ -95,7 +96,7 @@ export interface TrialRows {
  */
 export function trialRows(read: Reader, trial: string): TrialRows {
   if (read.row('trials', trial) === undefined)
-    throw new Failure('not-found', 'There is no such trial in this kitchen.', ['trial']);
+    throw new Failure('not-found', phrase`There is no such trial in this kitchen.`, ['trial']);
   const rows = new Map<TableName, Rows>();
   for (const [table, sql] of belongs) {
     const text = sql.replace('@whole', wholeTasting).replace('@both', bothJars);

@@ -1,5 +1,6 @@
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
+import { phrase } from '#core/words/phrase.ts';
 import { csvText } from '#shared/csv-text.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '../kitchen.ts';
@@ -51,13 +52,15 @@ function diskFailure(error: unknown): Failure {
   if (code === 'ENOSPC' || code === 'EDQUOT' || code === 'EFBIG') {
     return new Failure(
       'store-full',
-      'The disk is full. The half-written export was taken away; make room and try again.',
+      phrase`The disk is full. The half-written export was taken away; make room and try again.`,
       ['to'],
     );
   }
-  return new Failure('store-missing', 'The export could not be written there: the folder is missing or protected.', [
-    'to',
-  ]);
+  return new Failure(
+    'store-missing',
+    phrase`The export could not be written there: the folder is missing or protected.`,
+    ['to'],
+  );
 }
 
 /** The number of the schema's last migration, as the file itself has it. */
@@ -81,7 +84,7 @@ export function writeExport(
 ): { folder: string; files: ExportedFile[] } {
   const folder = placeOf(kitchen, to);
   if (existsSync(folder))
-    throw new Failure('refused', 'There is a folder of this name already; an export never overwrites.', ['to']);
+    throw new Failure('refused', phrase`There is a folder of this name already; an export never overwrites.`, ['to']);
   const unfinished = `${folder}.unfinished`;
   const files: ExportedFile[] = [];
   const counts = new Map(

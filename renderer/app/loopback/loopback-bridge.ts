@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { Bridge, DeskEvent } from '#shared/carriage.ts';
 import type { Envelope, FailureCode } from '#shared/failure.ts';
 import { eventStream } from './event-stream.ts';
@@ -15,8 +16,8 @@ function failed(code: FailureCode, message: string): Envelope<never> {
   return { ok: false, error: { code, message } };
 }
 
-const shut = 'This page’s key is not accepted any more. Press Enter in the terminal for a fresh address.';
-const silent = 'The kitchen does not answer. Is its terminal still open? What was saved is kept.';
+const shut = phrase`This page’s key is not accepted any more. Press Enter in the terminal for a fresh address.`;
+const silent = phrase`The kitchen does not answer. Is its terminal still open? What was saved is kept.`;
 
 function isEnvelope(value: unknown): value is Envelope<unknown> {
   return typeof value === 'object' && value !== null && typeof (value as { ok?: unknown }).ok === 'boolean';

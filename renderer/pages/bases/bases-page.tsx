@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { hoursBetween } from '#core/trial/moment.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dateWords, spanWords } from '#renderer/format/moments.ts';
@@ -34,16 +35,18 @@ function BaseRow({ base }: { readonly base: Base }) {
       marks={<SampleMark when={base.isSample} />}
       facts={
         <>
-          <span>{base.strainedAt === null ? `${age} old` : `strained after ${age}`}</span>{' '}
+          <span>{base.strainedAt === null ? phrase`${age} old` : phrase`strained after ${age}`}</span>{' '}
           {base.culture === null ? null : <span>{base.culture.name}</span>}{' '}
           {sweetness === null ? null : (
             <span>
-              {sugar(sweetness)} sugar {base.sugarNow_g_per_L === null ? 'at the start' : 'now'}
+              {base.sugarNow_g_per_L === null
+                ? phrase`${sugar(sweetness)} sugar at the start`
+                : phrase`${sugar(sweetness)} sugar now`}
             </span>
           )}
         </>
       }
-      end={`${volume(base.left_mL)} left of ${volume(base.volume_mL)}`}
+      end={phrase`${volume(base.left_mL)} left of ${volume(base.volume_mL)}`}
       actions={
         base.strainedAt === null ? (
           <Button disabled={strain.isPending} onClick={() => strain.mutate({ base: base.id })}>
@@ -66,8 +69,8 @@ function CultureRow({ culture }: { readonly culture: Culture }) {
         <>
           <span>{culture.kind}</span> {culture.isReviving ? <span>{words.reviving}</span> : null}{' '}
           {culture.parent === null ? null : <span>{words.splitFrom(culture.parent.name)}</span>}{' '}
-          {culture.rests === null ? null : <span>rests {culture.rests}</span>}{' '}
-          {culture.refreshedAt === null ? null : <span>refreshed {dateWords(culture.refreshedAt)}</span>}
+          {culture.rests === null ? null : <span>{phrase`rests ${culture.rests}`}</span>}{' '}
+          {culture.refreshedAt === null ? null : <span>{phrase`refreshed ${dateWords(culture.refreshedAt)}`}</span>}
         </>
       }
       end={culture.weight_g === null ? undefined : mass(culture.weight_g)}

@@ -1,6 +1,7 @@
 import { CartesianGrid, Line, LineChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
 import { hoursBetween } from '#core/trial/moment.ts';
 import { units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { ChartFrame } from '#renderer/charts/chart-frame.tsx';
 import { dateWords, spanWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
@@ -70,7 +71,7 @@ export function WeightChart({
           data={rows}
           margin={{ top: 10, right: 48, bottom: 4, left: 0 }}
           title={words.chart.caption}
-          desc="The same figures stand in the table that goes with the chart."
+          desc={phrase`The same figures stand in the table that goes with the chart.`}
         >
           <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
           <XAxis

@@ -1,7 +1,8 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
-import { capital, counted } from '#renderer/format/words.ts';
+import { capital } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';

@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { ask } from '#renderer/app/ask.ts';
-import { counted } from '#renderer/format/words.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';

@@ -1,6 +1,8 @@
+import { counting } from '#core/words/figures.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
-import { capital, counted } from '#renderer/format/words.ts';
+import { counted } from '#renderer/format/counted.ts';
+import { capital } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx';
@@ -14,17 +16,18 @@ import { carryWords } from './carry-words.ts';
 import { EraseTaster } from './erase-taster.tsx';
 import { History } from './history.tsx';
 import { KitchenForm } from './kitchen-form.tsx';
+import { shownTables } from './table-words.ts';
 import { ExportAll, TakeInFile } from './take-along.tsx';
 import { ThisWindow } from './this-window.tsx';
-import { countWords, words } from './words.ts';
+import { words } from './words.ts';
 import './data.css';
 
 type Kitchen = ValueOf<'kitchen:open'>;
 
 function countsOf({ counts }: Kitchen): { name: string; value: string }[] {
-  return Object.entries(countWords).flatMap(([table, [, many]]) => {
+  return shownTables.flatMap(({ table, many }) => {
     const count = counts[table] ?? 0;
-    return count === 0 ? [] : [{ name: capital(many), value: count.toLocaleString('en') }];
+    return count === 0 ? [] : [{ name: capital(many), value: counting(count) }];
   });
 }
 

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { capital } from '#renderer/format/words.ts';
@@ -23,10 +24,10 @@ export function History() {
             rows={steps}
             rowKey={({ step }) => String(step)}
             columns={[
-              { head: 'What', cell: ({ summary }) => capital(summary) },
-              { head: 'How', cell: ({ kind }) => words.kinds[kind] },
-              { head: 'When', cell: ({ at }) => dayAndTime(at) },
-              { head: 'Rows', cell: ({ rows }) => rows, isFigure: true },
+              { head: phrase`What`, cell: ({ summary }) => capital(summary) },
+              { head: phrase`How`, cell: ({ kind }) => words.kinds[kind] },
+              { head: phrase`When`, cell: ({ at }) => dayAndTime(at) },
+              { head: phrase`Rows`, cell: ({ rows }) => rows, isFigure: true },
             ]}
           />
           {steps.length < limit || limit >= most ? null : (

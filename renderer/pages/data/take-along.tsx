@@ -1,13 +1,14 @@
 import { useState } from 'react';
 import { useHandedFile } from '#renderer/app/use-handed-file.ts';
 import { useLongRequest } from '#renderer/app/use-long-request.ts';
-import { counted } from '#renderer/format/words.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { carryWords, tableWords } from './carry-words.ts';
+import { carryWords } from './carry-words.ts';
 import { sizeWords } from './size-words.ts';
+import { countedRows, oneOf } from './table-words.ts';
 
 const mostShown = 12;
 
@@ -40,10 +41,10 @@ export function ExportAll() {
 /** What taking a file in would bring, before anything is kept. */
 function Preview({ found }: { readonly found: TakenIn }) {
   const lines = [
-    ...found.fresh.map(({ table, rows }) => counted(rows, ...tableWords(table))),
+    ...found.fresh.map(({ table, rows }) => countedRows(rows, table)),
     ...(found.same === 0 ? [] : [carryWords.same(counted(found.same, 'row'))]),
     ...found.renamed.slice(0, mostShown).map(({ name, becomes }) => carryWords.renamed(name, becomes)),
-    ...found.kept.slice(0, mostShown).map(({ name, table }) => carryWords.kept(name, tableWords(table)[0])),
+    ...found.kept.slice(0, mostShown).map(({ name, table }) => carryWords.kept(name, oneOf(table))),
     ...(found.kept.length > mostShown ? [carryWords.more(found.kept.length - mostShown)] : []),
   ];
   return (

@@ -1,7 +1,9 @@
+import { phrase } from '#core/words/phrase.ts';
+
 export const windowWords = {
-  title: 'This window',
-  theme: 'Light or dark',
-  themes: { system: 'as the system has it', light: 'light', dark: 'dark' },
-  hours: 'Hours',
-  hourWays: { system: 'as the system has it', '24': '24 hours: 17:30', '12': '12 hours: 5:30 pm' },
+  title: phrase`This window`,
+  theme: phrase`Light or dark`,
+  themes: { system: phrase`as the system has it`, light: phrase`light`, dark: phrase`dark` },
+  hours: phrase`Hours`,
+  hourWays: { system: phrase`as the system has it`, '24': phrase`24 hours: 17:30`, '12': phrase`12 hours: 5:30 pm` },
 } as const;

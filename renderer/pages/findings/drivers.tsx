@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
@@ -31,9 +32,9 @@ function Told({ found }: { readonly found: Drivers }) {
             rows={found.drivers}
             rowKey={({ attribute }) => attribute}
             columns={[
-              { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
-              { head: 'Panel', cell: ({ slope }) => figureWords(slope), isFigure: true },
-              { head: '95 % interval', cell: ({ low, high }) => intervalWords(low, high), isFigure: true },
+              { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
+              { head: phrase`Panel`, cell: ({ slope }) => figureWords(slope), isFigure: true },
+              { head: phrase`95 % interval`, cell: ({ low, high }) => intervalWords(low, high), isFigure: true },
               ...tasters.map((name) => ({
                 head: name,
                 cell: (row: Drivers['drivers'][number]) =>

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -23,9 +24,9 @@ function Comparisons({ attribute, control }: { readonly attribute: Attribute; re
           rows={attribute.versusControl}
           rowKey={({ sample }) => sample}
           columns={[
-            { head: `Against “${control}”`, cell: ({ sample }) => sample },
-            { head: 'Difference', cell: ({ difference }) => figureWords(difference), isFigure: true },
-            { head: '95 % interval', cell: interval, isFigure: true },
+            { head: phrase`Against “${control}”`, cell: ({ sample }) => sample },
+            { head: phrase`Difference`, cell: ({ difference }) => figureWords(difference), isFigure: true },
+            { head: phrase`95 % interval`, cell: interval, isFigure: true },
           ]}
         />
       )}
@@ -35,9 +36,9 @@ function Comparisons({ attribute, control }: { readonly attribute: Attribute; re
           rows={attribute.pairs}
           rowKey={({ a, b }) => `${a}\n${b}`}
           columns={[
-            { head: 'Pair', cell: ({ a, b }) => `${a} less ${b}` },
-            { head: 'Difference', cell: ({ difference }) => figureWords(difference), isFigure: true },
-            { head: '95 % interval', cell: interval, isFigure: true },
+            { head: phrase`Pair`, cell: ({ a, b }) => phrase`${a} less ${b}` },
+            { head: phrase`Difference`, cell: ({ difference }) => figureWords(difference), isFigure: true },
+            { head: phrase`95 % interval`, cell: interval, isFigure: true },
           ]}
         />
       )}
@@ -68,19 +69,19 @@ export function FigureDetails({ findings, scored, order }: FigureDetailsProps) {
             rows={attributes}
             rowKey={({ attribute }) => attribute}
             columns={[
-              { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
-              { head: 'Tasters', cell: ({ tasters }) => tasters, isFigure: true },
-              { head: 'Scores', cell: ({ scores }) => scores, isFigure: true },
-              { head: 'Missing', cell: ({ missing }) => missing, isFigure: true },
-              { head: 'F', cell: ({ test }) => (test === null ? '–' : test.f.toFixed(2)), isFigure: true },
+              { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
+              { head: phrase`Tasters`, cell: ({ tasters }) => tasters, isFigure: true },
+              { head: phrase`Scores`, cell: ({ scores }) => scores, isFigure: true },
+              { head: phrase`Missing`, cell: ({ missing }) => missing, isFigure: true },
+              { head: phrase`F`, cell: ({ test }) => (test === null ? '–' : test.f.toFixed(2)), isFigure: true },
               {
-                head: 'Degrees of freedom',
-                cell: ({ test }) => (test === null ? '–' : `${test.dfSample} and ${figureWords(test.dfError)}`),
+                head: phrase`Degrees of freedom`,
+                cell: ({ test }) => (test === null ? '–' : phrase`${test.dfSample} and ${figureWords(test.dfError)}`),
                 isFigure: true,
               },
-              { head: 'Chance', cell: ({ test }) => chanceWords(test?.p ?? null), isFigure: true },
+              { head: phrase`Chance`, cell: ({ test }) => chanceWords(test?.p ?? null), isFigure: true },
               {
-                head: 'Adjusted',
+                head: phrase`Adjusted`,
                 cell: ({ attribute }) => chanceWords(sureness(attribute)?.chance ?? null),
                 isFigure: true,
               },

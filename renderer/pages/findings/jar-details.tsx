@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -18,10 +19,14 @@ export function JarDetails({ attributes }: { readonly attributes: readonly Attri
         rows={rows}
         rowKey={({ attribute }) => attribute}
         columns={[
-          { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
-          { head: 'F', cell: ({ jars }) => jars.f.toFixed(2), isFigure: true },
-          { head: 'Degrees of freedom', cell: ({ jars }) => `${jars.dfLevel} and ${jars.dfJar}`, isFigure: true },
-          { head: 'Chance', cell: ({ jars }) => chanceWords(jars.p), isFigure: true },
+          { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
+          { head: phrase`F`, cell: ({ jars }) => jars.f.toFixed(2), isFigure: true },
+          {
+            head: phrase`Degrees of freedom`,
+            cell: ({ jars }) => phrase`${jars.dfLevel} and ${jars.dfJar}`,
+            isFigure: true,
+          },
+          { head: phrase`Chance`, cell: ({ jars }) => chanceWords(jars.p), isFigure: true },
         ]}
       />
       <p className="soft small">{words.jarsNote}</p>

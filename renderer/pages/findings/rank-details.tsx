@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -25,8 +26,8 @@ export function RankDetails({ scored, order }: RankDetailsProps) {
         rows={rows}
         rowKey={({ attribute }) => attribute}
         columns={[
-          { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
-          { head: 'Counted', cell: ({ test }) => test?.blocks ?? '–', isFigure: true },
+          { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
+          { head: phrase`Counted`, cell: ({ test }) => test?.blocks ?? '–', isFigure: true },
           ...levels.map((level) => ({
             head: level,
             cell: ({ samples }: Scored) => {
@@ -35,27 +36,35 @@ export function RankDetails({ scored, order }: RankDetailsProps) {
             },
             isFigure: true,
           })),
-          { head: 'Apart from', cell: (row) => figureWords(row.criticalDifference), isFigure: true },
-          { head: 'Friedman', cell: ({ test }) => (test === null ? '–' : test.chiSquare.toFixed(2)), isFigure: true },
-          { head: 'Kendall’s W', cell: ({ test }) => (test === null ? '–' : test.kendallW.toFixed(2)), isFigure: true },
+          { head: phrase`Apart from`, cell: (row) => figureWords(row.criticalDifference), isFigure: true },
           {
-            head: 'Chance',
+            head: phrase`Friedman`,
+            cell: ({ test }) => (test === null ? '–' : test.chiSquare.toFixed(2)),
+            isFigure: true,
+          },
+          {
+            head: phrase`Kendall’s W`,
+            cell: ({ test }) => (test === null ? '–' : test.kendallW.toFixed(2)),
+            isFigure: true,
+          },
+          {
+            head: phrase`Chance`,
             cell: ({ test }) =>
               test === null ? '–' : `${chanceWords(test.p)} ${test.exact ? words.exact : words.approximate}`,
             isFigure: true,
           },
           {
-            head: 'Page’s L',
+            head: phrase`Page’s L`,
             cell: ({ page }) => (page === null ? '–' : figureWords(page.l)),
             isFigure: true,
           },
           {
-            head: 'Rising',
+            head: phrase`Rising`,
             cell: ({ page }) => (page === null ? '–' : chanceWords(page.better)),
             isFigure: true,
           },
           {
-            head: 'Falling',
+            head: phrase`Falling`,
             cell: ({ page }) => (page === null ? '–' : chanceWords(page.worse)),
             isFigure: true,
           },

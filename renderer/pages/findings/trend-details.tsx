@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -19,21 +20,21 @@ export function TrendDetails({ attributes }: { readonly attributes: readonly Att
         rows={rows}
         rowKey={({ attribute }) => attribute}
         columns={[
-          { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
-          { head: 'Slope', cell: ({ trend }) => trend.slope.toFixed(2).replace('-', '−'), isFigure: true },
+          { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
+          { head: phrase`Slope`, cell: ({ trend }) => trend.slope.toFixed(2).replace('-', '−'), isFigure: true },
           {
-            head: '95 % interval',
+            head: phrase`95 % interval`,
             cell: ({ trend }) => intervalWords(trend.slopeLow, trend.slopeHigh),
             isFigure: true,
           },
-          { head: 'Chance of the slope', cell: ({ trend }) => chanceWords(trend.slopeP), isFigure: true },
+          { head: phrase`Chance of the slope`, cell: ({ trend }) => chanceWords(trend.slopeP), isFigure: true },
           {
-            head: 'Bend',
+            head: phrase`Bend`,
             cell: ({ trend }) => (trend.curvature === null ? '–' : trend.curvature.toFixed(2).replace('-', '−')),
             isFigure: true,
           },
-          { head: 'Chance of the bend', cell: ({ trend }) => chanceWords(trend.curvatureP), isFigure: true },
-          { head: 'Page’s L', cell: ({ trend }) => figureWords(trend.pageL), isFigure: true },
+          { head: phrase`Chance of the bend`, cell: ({ trend }) => chanceWords(trend.curvatureP), isFigure: true },
+          { head: phrase`Page’s L`, cell: ({ trend }) => figureWords(trend.pageL), isFigure: true },
         ]}
       />
       <p className="soft small">{words.trendsNote}</p>

@@ -1,4 +1,5 @@
 import { type FormEvent, useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dateWords } from '#renderer/format/moments.ts';
 import { amountOf, typedVolume } from '#renderer/format/typed-amount.ts';
@@ -106,7 +107,7 @@ export function Batches({ recipe, version, volume_mL }: BatchesProps) {
               title={batch.lot ?? dateWords(batch.madeAt)}
               facts={
                 <>
-                  <span>{dateWords(batch.madeAt)}</span> <span>version {batch.version}</span>{' '}
+                  <span>{dateWords(batch.madeAt)}</span> <span>{phrase`version ${batch.version}`}</span>{' '}
                   {batch.note === null ? null : <span>{batch.note}</span>}
                 </>
               }

@@ -1,6 +1,7 @@
 import { knownSugars } from '#core/ferment/known-sugars.ts';
 import { type KitchenTool, roundFormula } from '#core/recipe/round-formula.ts';
 import { type Addition, ingredientName } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { joined, stateWords } from '#renderer/format/words.ts';
 import { knownAddition, type PantryRow } from './known-additions.ts';
@@ -36,7 +37,7 @@ function named({ ingredient, state, asWritten, leftIn }: Addition): string {
   const name = ingredientName(ingredient);
   const shown = name.includes(state) || state === 'liquid' ? name : `${name}, ${stateWords[state]}`;
   const written = asWritten === undefined ? '' : ` (${asWritten})`;
-  return `${shown}${written}${leftIn === false ? ', strained out before the end' : ''}`;
+  return `${shown}${written}${leftIn === false ? phrase`, strained out before the end` : ''}`;
 }
 
 /** Quarters as cooks write them. @example spoonCount(1.25) // '1 1/4' */
@@ -93,7 +94,7 @@ export function measuredFormula(
   }
   return {
     lines,
-    sugarRemark: Math.abs(sugar) >= 0.5 ? words.sugarMoved(`${signed(sugar, 1)} g per litre`) : null,
+    sugarRemark: Math.abs(sugar) >= 0.5 ? words.sugarMoved(phrase`${signed(sugar, 1)} g per litre`) : null,
   };
 }
 

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { dateWords } from '#renderer/format/moments.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
@@ -17,11 +18,11 @@ interface RecipeCardProps {
 /** "From the trial “…”, jar C, tasting “…”": the chain in one sentence. */
 function chainSentence({ chain, basis }: Version): string {
   if (chain.trial === null) return recipeWords.noChain;
-  const jars = chain.jars.length === 0 ? '' : `, jar ${joined(chain.jars.map(({ label }) => label))}`;
-  const level = chain.level === null ? '' : `, level “${chain.level.name}”`;
-  const tastings = chain.tastings.map(({ name, scores }) => `“${name}” (${scores} scores)`);
-  const tasted = tastings.length === 0 ? '' : `, tasted at ${joined(tastings)}`;
-  return `Trial “${chain.trial.question}”${level}${jars}${tasted}. ${recipeWords.plainBasis[basis]}`;
+  const jars = chain.jars.length === 0 ? '' : phrase`, jar ${joined(chain.jars.map(({ label }) => label))}`;
+  const level = chain.level === null ? '' : phrase`, level “${chain.level.name}”`;
+  const tastings = chain.tastings.map(({ name, scores }) => phrase`“${name}” (${scores} scores)`);
+  const tasted = tastings.length === 0 ? '' : phrase`, tasted at ${joined(tastings)}`;
+  return phrase`Trial “${chain.trial.question}”${level}${jars}${tasted}. ${recipeWords.plainBasis[basis]}`;
 }
 
 /** One page for the kitchen wall: only seen on paper. */

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { attributesInOrder } from '#renderer/charts/attribute-colour.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
@@ -29,7 +30,7 @@ export function ScoresBehind({ trial, level, basis }: ScoresBehindProps) {
         rows={tasters}
         rowKey={(taster) => taster}
         columns={[
-          { head: 'Taster', cell: (taster) => taster },
+          { head: phrase`Taster`, cell: (taster) => taster },
           ...attributes.map((attribute) => ({
             head: capital(attribute),
             cell: (taster: string) => joined(given(taster, attribute)) || '–',

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { formatQuantity, type MeasureSystem } from '#core/units/format-quantity.ts';
 import { parsePrice } from '#core/units/parse-price.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import type { Kept } from '#renderer/app/use-kept.ts';
 import { dateWords } from '#renderer/format/moments.ts';
@@ -20,7 +21,7 @@ const most_mL = 5000;
 function typedServing(text: string, system: MeasureSystem): TypedAmount {
   const typed = typedVolume(text, system);
   return typed.kind === 'amount' && typed.value > most_mL
-    ? { kind: 'fault', message: 'A serving holds more than zero, up to 5 L (5 1/4 qt).' }
+    ? { kind: 'fault', message: phrase`A serving holds more than zero, up to 5 L (5 1/4 qt).` }
     : typed;
 }
 
@@ -31,7 +32,7 @@ function typedBasePrice(text: string): TypedAmount {
   if (!read.ok) return { kind: 'fault', message: read.problem.message };
   return 'price_per_L' in read.value
     ? { kind: 'amount', value: read.value.price_per_L }
-    : { kind: 'fault', message: 'A base is poured: write its price per L, per qt or per gal.' };
+    : { kind: 'fault', message: phrase`A base is poured: write its price per L, per qt or per gal.` };
 }
 
 /** A serving as it was last asked about: its size and what the base costs, as typed. */
@@ -114,7 +115,7 @@ export function ServingPart({ version, make, base, last, kept }: ServingPartProp
                 <p className="soft small">
                   {said.readBasis(
                     last.reading.brix === null
-                      ? `SG ${formatQuantity(last.reading.sg ?? 0, 'sg', measures.system)}`
+                      ? phrase`SG ${formatQuantity(last.reading.sg ?? 0, 'sg', measures.system)}`
                       : formatQuantity(last.reading.brix, 'brix', measures.system),
                     last.jar,
                     dateWords(last.reading.takenAt),

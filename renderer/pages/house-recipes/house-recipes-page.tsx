@@ -1,6 +1,8 @@
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { dateWords } from '#renderer/format/moments.ts';
-import { basisWords, counted } from '#renderer/format/words.ts';
+import { basisWords } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
@@ -19,7 +21,10 @@ export function HouseRecipesPage() {
       <Answer of={recipes}>
         {({ recipes: all }) =>
           all.length === 0 ? (
-            <EmptyState title={words.empty.title} actions={<ButtonLink to="/trials">Look at the trials</ButtonLink>}>
+            <EmptyState
+              title={words.empty.title}
+              actions={<ButtonLink to="/trials">{phrase`Look at the trials`}</ButtonLink>}
+            >
               <p>{words.empty.line}</p>
             </EmptyState>
           ) : (
@@ -32,13 +37,14 @@ export function HouseRecipesPage() {
                   marks={<SampleMark when={recipe.isSample} />}
                   facts={
                     <>
-                      <span>{basisWords[recipe.basis]}</span> <span>since {dateWords(recipe.createdAt)}</span>
+                      <span>{basisWords[recipe.basis]}</span>{' '}
+                      <span>{phrase`since ${dateWords(recipe.createdAt)}`}</span>
                     </>
                   }
                   end={
                     recipe.versions === 1
-                      ? 'version 1'
-                      : `version ${recipe.latest} of ${counted(recipe.versions, 'version')}`
+                      ? phrase`version 1`
+                      : phrase`version ${recipe.latest} of ${counted(recipe.versions, 'version')}`
                   }
                 />
               ))}

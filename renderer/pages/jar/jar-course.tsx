@@ -1,4 +1,5 @@
 import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { CourseCharts } from '#renderer/parts/course/course-charts.tsx';
 import { stoodWords, sweetWords } from '#renderer/parts/course/course-sentences.ts';
@@ -40,10 +41,7 @@ export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
         <div className="subsection">
           <h3>{courseWords.stoodHead}</h3>
           <p className="jar-sentence">{stood}</p>
-          <p className="soft small course-answer">
-            {courseWords.stoodLine(comparedAt)} Reckoned {courseWords.stoodFrom[own.stood?.from ?? 'usual'](comparedAt)}
-            .
-          </p>
+          <p className="soft small course-answer">{phrase`${courseWords.stoodLine(comparedAt)} Reckoned ${courseWords.stoodFrom[own.stood?.from ?? 'usual'](comparedAt)}.`}</p>
         </div>
       )}
     </section>

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
 import { mouldCaution, sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { dayOfJar } from '#renderer/format/moments.ts';
 import { amountOf } from '#renderer/format/typed-amount.ts';
@@ -42,18 +43,18 @@ type Whole = ValueOf<'jars:open'>;
 
 function formulaFacts({ jar, formula, vessel }: Whole, { measures }: ShelfSurroundings): Fact[] {
   const added = formula.additions.map((addition) => {
-    const end = addition.leftIn === undefined ? '' : addition.leftIn ? ', left in' : ', strained out';
+    const end = addition.leftIn === undefined ? '' : addition.leftIn ? phrase`, left in` : phrase`, strained out`;
     return `${additionWords(addition, measures)}${end}`;
   });
   return [
-    { name: 'Base', value: measures.volume(jar.base_mL) },
-    { name: 'Added', value: added.length === 0 ? words.nothingAdded : joined(added) },
-    { name: 'Days', value: daysWords(formula.days) },
-    ...(formula.cover === null ? [] : [{ name: 'Cover', value: coverWords[formula.cover] }]),
+    { name: phrase`Base`, value: measures.volume(jar.base_mL) },
+    { name: phrase`Added`, value: added.length === 0 ? words.nothingAdded : joined(added) },
+    { name: phrase`Days`, value: daysWords(formula.days) },
+    ...(formula.cover === null ? [] : [{ name: phrase`Cover`, value: coverWords[formula.cover] }]),
     ...(formula.temperature_C === null
       ? []
-      : [{ name: 'Temperature', value: measures.temperature(formula.temperature_C) }]),
-    { name: 'Vessel', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
+      : [{ name: phrase`Temperature`, value: measures.temperature(formula.temperature_C) }]),
+    { name: phrase`Vessel`, value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
   ];
 }
 

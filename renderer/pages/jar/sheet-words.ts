@@ -1,5 +1,6 @@
 import { sparklingLine_bar } from '#core/ferment/pressure-cautions.ts';
 import { formatQuantity } from '#core/units/format-quantity.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { hoursWords } from '#renderer/parts/course/course-sentences.ts';
 import type { Fact } from '#renderer/parts/facts/facts.tsx';
@@ -18,10 +19,10 @@ const volumeDoubt = 0.01;
 const pressureDoubt = 0.03;
 const air_bar = 1.01325;
 
-const unknown = 'not known';
+const unknown = phrase`not known`;
 
 function between(low: string, high: string): string {
-  return low === high ? '' : ` (${low} to ${high})`;
+  return low === high ? '' : phrase` (${low} to ${high})`;
 }
 
 /** How full the jar is and how sweet it starts. */
@@ -30,14 +31,14 @@ export function sheetSentence({ sheet, base }: JarScience, measures: Measures): 
   const { volume_mL, fillFraction, headspace_mL, sugar } = sheet;
   const full =
     headspace_mL < 0
-      ? `With its fruit in, the jar would run over: ${measures.volume(volume_mL)} in a jar of ${measures.volume(volume_mL + headspace_mL)}.`
-      : `With its fruit in, the jar is ${Math.round(fillFraction * 100)} % full: ${measures.volume(volume_mL)}, with room for ${measures.volume(headspace_mL)} above.`;
+      ? phrase`With its fruit in, the jar would run over: ${measures.volume(volume_mL)} in a jar of ${measures.volume(volume_mL + headspace_mL)}.`
+      : phrase`With its fruit in, the jar is ${Math.round(fillFraction * 100)} % full: ${measures.volume(volume_mL)}, with room for ${measures.volume(headspace_mL)} above.`;
   const sweet =
     sugar.total_g_per_L === null
       ? base === null
-        ? 'How sweet it starts is not known: the plan names no base.'
-        : 'How sweet it starts is not known.'
-      : `It starts with ${measures.sugar(sugar.total_g_per_L)} of sugar, about ${sugar.brix?.toFixed(1)} °Bx.`;
+        ? phrase`How sweet it starts is not known: the plan names no base.`
+        : phrase`How sweet it starts is not known.`
+      : phrase`It starts with ${measures.sugar(sugar.total_g_per_L)} of sugar, about ${sugar.brix?.toFixed(1) ?? ''} °Bx.`;
   return `${full} ${sweet}`;
 }
 
@@ -48,24 +49,23 @@ export function sheetLack({ sheet, base }: JarScience): { words: string; to: str
   if (codes.includes('base-sugar-unknown')) {
     return base === null
       ? {
-          words:
-            'An unknown sugar is never counted as none. Start the base under Bases with its sugar, and choose it when the trial is planned again.',
+          words: phrase`An unknown sugar is never counted as none. Start the base under Bases with its sugar, and choose it when the trial is planned again.`,
           to: '/bases',
-          link: 'Go to the bases',
+          link: phrase`Go to the bases`,
         }
       : {
-          words: `How much sugar does “${base.name}” hold? An unknown sugar is never counted as none. Give what it started with, or what is left.`,
+          words: phrase`How much sugar does “${base.name}” hold? An unknown sugar is never counted as none. Give what it started with, or what is left.`,
           to: `/bases/${base.id}`,
-          link: 'Give the base’s sugar',
+          link: phrase`Give the base’s sugar`,
         };
   }
   const composition = sheet.reasons.find(({ code }) => code === 'composition-unknown');
   return composition === undefined
     ? null
     : {
-        words: `Asked for: ${composition.needs} An unknown sugar is never counted as none.`,
+        words: phrase`Asked for: ${composition.needs} An unknown sugar is never counted as none.`,
         to: '/pantry',
-        link: 'Give it in the pantry',
+        link: phrase`Give it in the pantry`,
       };
 }
 
@@ -76,31 +76,32 @@ export function sugarFacts({ sheet }: { readonly sheet: Sheet }, measures: Measu
   const unsure_g_per_L = added_g === null ? 0 : (fruitDoubt * added_g * 1000) / volume_mL;
   return [
     {
-      name: 'Volume with the fruit',
+      name: phrase`Volume with the fruit`,
       value: `${measures.volume(volume_mL)} ± ${measures.volume(volume_mL * volumeDoubt)}`,
     },
-    { name: 'Full', value: `${Math.round(fillFraction * 100)} %` },
+    { name: phrase`Full`, value: `${Math.round(fillFraction * 100)} %` },
     {
-      name: 'Headspace',
-      value: headspace_mL < 0 ? `none: ${measures.volume(-headspace_mL)} too much` : measures.volume(headspace_mL),
+      name: phrase`Headspace`,
+      value:
+        headspace_mL < 0 ? phrase`none: ${measures.volume(-headspace_mL)} too much` : measures.volume(headspace_mL),
     },
     {
-      name: 'Sugar brought by what is added',
+      name: phrase`Sugar brought by what is added`,
       value:
         added_g === null
           ? unknown
           : `${measures.mass(added_g)}${between(measures.mass(added_g * (1 - fruitDoubt)), measures.mass(added_g * (1 + fruitDoubt)))}`,
     },
     {
-      name: 'Sugar in the jar',
+      name: phrase`Sugar in the jar`,
       value:
         total_g_per_L === null
           ? unknown
           : `${measures.sugar(total_g_per_L)}${between(measures.sugar(total_g_per_L - unsure_g_per_L), measures.sugar(total_g_per_L + unsure_g_per_L))}`,
     },
     {
-      name: 'As a reading',
-      value: brix === null || sg === null ? unknown : `about ${brix.toFixed(1)} °Bx, SG ${sg.toFixed(3)}`,
+      name: phrase`As a reading`,
+      value: brix === null || sg === null ? unknown : phrase`about ${brix.toFixed(1)} °Bx, SG ${sg.toFixed(3)}`,
     },
   ];
 }
@@ -108,14 +109,14 @@ export function sugarFacts({ sheet }: { readonly sheet: Sheet }, measures: Measu
 /** What alcohol there could be, as a sentence that promises nothing. */
 export function alcoholSentence({ sheet, base }: JarScience): string {
   const most = sheet?.alcohol.ifAllSugar_pctVol ?? null;
-  if (most === null) return 'How much alcohol it could reach can’t be said while a sugar is not known.';
+  if (most === null) return phrase`How much alcohol it could reach can’t be said while a sugar is not known.`;
   const held = base?.alcohol ?? null;
-  return `Were all its sugar to become alcohol, it would hold ${most.toFixed(1)} % vol, ${
+  return phrase`Were all its sugar to become alcohol, it would hold ${most.toFixed(1)} % vol, ${
     held === null
-      ? 'and what the base holds already comes on top: nobody has said how much that is'
+      ? phrase`and what the base holds already comes on top: nobody has said how much that is`
       : held.from === 'given'
-        ? `with the ${held.pctVol.toFixed(1)} % vol that the base holds already counted in`
-        : `with up to ${held.pctVol.toFixed(1)} % vol that the base may hold already counted in: so much its own sugar can have made`
+        ? phrase`with the ${held.pctVol.toFixed(1)} % vol that the base holds already counted in`
+        : phrase`with up to ${held.pctVol.toFixed(1)} % vol that the base may hold already counted in: so much its own sugar can have made`
   }. Neither figure below is a forecast: most jars are stopped long before, and bacteria take their share.`;
 }
 
@@ -126,14 +127,17 @@ export function alcoholFacts(
 ): Fact[] {
   const { ifAllSugar_pctVol: most, ifYeastYield_pctVol: yeast, sugarLeftToHalfPercent_g_per_L: left } = sheet.alcohol;
   return [
-    { name: 'If all sugar became alcohol', value: most === null ? unknown : `${most.toFixed(2)} % vol at most` },
-    { name: 'At yeast’s own yield', value: yeast === null ? unknown : `${yeast.toFixed(2)} % vol` },
     {
-      name: 'Sugar that may still ferment below 0.5 % vol',
+      name: phrase`If all sugar became alcohol`,
+      value: most === null ? unknown : phrase`${most.toFixed(2)} % vol at most`,
+    },
+    { name: phrase`At yeast’s own yield`, value: yeast === null ? unknown : phrase`${yeast.toFixed(2)} % vol` },
+    {
+      name: phrase`Sugar that may still ferment below 0.5 % vol`,
       value:
         left === 0
-          ? 'none: the base is past it'
-          : `${measures.sugar(left)}${base?.alcohol == null ? ', if the base holds no alcohol yet' : ''}`,
+          ? phrase`none: the base is past it`
+          : `${measures.sugar(left)}${base?.alcohol == null ? phrase`, if the base holds no alcohol yet` : ''}`,
     },
   ];
 }
@@ -148,59 +152,63 @@ export function closingSentence(
   if (pressure === null || closing === null) {
     return (
       sheet?.reasons.find(({ path }) => path[0] === 'carbonation')?.needs ??
-      'How much pressure can’t be said while its sugar is not known.'
+      phrase`How much pressure can’t be said while its sugar is not known.`
     );
   }
   const most = Math.max(pressure.ambient, pressure.at35);
   const said = (bar: number) => formatQuantity(bar, 'pressure', measures.system);
   const whence = {
-    asked: `Closed with ${measures.sugar(closing.sugar_g_per_L)} of sugar left`,
-    reading: `Closed with the ${measures.sugar(closing.sugar_g_per_L)} of its last reading`,
-    start: `Closed with all the ${measures.sugar(closing.sugar_g_per_L)} it starts with`,
+    asked: phrase`Closed with ${measures.sugar(closing.sugar_g_per_L)} of sugar left`,
+    reading: phrase`Closed with the ${measures.sugar(closing.sugar_g_per_L)} of its last reading`,
+    start: phrase`Closed with all the ${measures.sugar(closing.sugar_g_per_L)} it starts with`,
   }[closing.from];
   const against =
     rated_bar === undefined
-      ? 'Nobody has said what pressure the vessel is made for, so any of it is too much to trust'
+      ? phrase`Nobody has said what pressure the vessel is made for, so any of it is too much to trust`
       : most >= rated_bar
-        ? `That is more than the ${said(rated_bar)} the vessel is made for`
-        : `The vessel is made for ${said(rated_bar)}`;
-  const sparkling = most >= sparklingLine_bar ? ` From ${said(sparklingLine_bar)} on a wine counts as sparkling.` : '';
-  return `${whence}, it could build up ${said(pressure.at35)} on a warm day. ${against}.${sparkling}`;
+        ? phrase`That is more than the ${said(rated_bar)} the vessel is made for`
+        : phrase`The vessel is made for ${said(rated_bar)}`;
+  const sparkling =
+    most >= sparklingLine_bar ? phrase` From ${said(sparklingLine_bar)} on a wine counts as sparkling.` : '';
+  return phrase`${whence}, it could build up ${said(pressure.at35)} on a warm day. ${against}.${sparkling}`;
 }
 
 export function closingFacts({ sheet, room }: JarScience, rated_bar: number | undefined, measures: Measures): Fact[] {
   const carbonation = sheet?.carbonation ?? null;
   if (carbonation === null) return [];
   const said = (bar: number) => formatQuantity(Math.max(0, bar), 'pressure', measures.system);
-  const doubtful = (bar: number) => `up to ${said(bar)} ± ${said((bar + air_bar) * pressureDoubt)}`;
+  const doubtful = (bar: number) => phrase`up to ${said(bar)} ± ${said((bar + air_bar) * pressureDoubt)}`;
   return [
-    { name: 'CO₂ at most', value: `${carbonation.volumes.toFixed(1)} volumes` },
-    { name: `Pressure at ${measures.temperature(room.temperature_C)}`, value: doubtful(carbonation.gauge_bar.ambient) },
-    { name: `Pressure at ${measures.temperature(35)}, a warm day`, value: doubtful(carbonation.gauge_bar.at35) },
-    { name: 'Made for', value: rated_bar === undefined ? 'nobody has said' : said(rated_bar) },
+    { name: phrase`CO₂ at most`, value: phrase`${carbonation.volumes.toFixed(1)} volumes` },
+    {
+      name: phrase`Pressure at ${measures.temperature(room.temperature_C)}`,
+      value: doubtful(carbonation.gauge_bar.ambient),
+    },
+    { name: phrase`Pressure at ${measures.temperature(35)}, a warm day`, value: doubtful(carbonation.gauge_bar.at35) },
+    { name: phrase`Made for`, value: rated_bar === undefined ? phrase`nobody has said` : said(rated_bar) },
   ];
 }
 
 function openHours({ low, high }: { readonly low: number; readonly high: number | null }): string {
-  if (high === null) return `at least ${hoursWords(low)}`;
-  return hoursWords(low) === hoursWords(high) ? hoursWords(low) : `${hoursWords(low)} to ${hoursWords(high)}`;
+  if (high === null) return phrase`at least ${hoursWords(low)}`;
+  return hoursWords(low) === hoursWords(high) ? hoursWords(low) : phrase`${hoursWords(low)} to ${hoursWords(high)}`;
 }
 
 /** How cold the jar starts, what that costs, and that the rest of a slow start is not temperature. */
 export function coldSentence({ sheet, cold, room }: JarScience, measures: Measures): string | null {
   const thaw = sheet?.thaw ?? null;
   if (thaw === null || cold === null) return null;
-  const ice = thaw.ice_g >= 1 ? `, with ${measures.mass(thaw.ice_g)} of ice left` : ', with no ice left';
-  const start = `The frozen fruit cools the jar to ${measures.temperature(thaw.mix_C)}${ice}.`;
+  const ice = thaw.ice_g >= 1 ? phrase`, with ${measures.mass(thaw.ice_g)} of ice left` : phrase`, with no ice left`;
+  const start = phrase`The frozen fruit cools the jar to ${measures.temperature(thaw.mix_C)}${ice}.`;
   const warm =
     thaw.hoursToWithinOneDegree > 0
-      ? ` After ${openHours(cold.hours)} it is within a degree of the room’s ${measures.temperature(room.temperature_C)}; that costs a start ${openHours(cold.lostHours)} at ${measures.temperature(22)}.`
-      : ' It is within a degree of the room already.';
-  const rest = cold.slowStart?.sentence ?? 'If it starts later than that, the rest is not temperature.';
+      ? phrase` After ${openHours(cold.hours)} it is within a degree of the room’s ${measures.temperature(room.temperature_C)}; that costs a start ${openHours(cold.lostHours)} at ${measures.temperature(22)}.`
+      : phrase` It is within a degree of the room already.`;
+  const rest = cold.slowStart?.sentence ?? phrase`If it starts later than that, the rest is not temperature.`;
   const against =
     cold.slowStart === null || cold.slowStart.late_h <= 0
       ? ''
-      : `Its first bubbles came ${hoursWords(cold.slowStart.late_h)} after those of jar ${cold.slowStart.against}. `;
+      : phrase`Its first bubbles came ${hoursWords(cold.slowStart.late_h)} after those of jar ${cold.slowStart.against}. `;
   return `${start}${warm} ${against}${rest}`;
 }
 
@@ -209,8 +217,8 @@ export function coldBasis({ cold, room }: JarScience, measures: Measures): strin
   if (cold === null) return '';
   const said = cold.coefficient_W_per_m2K.toFixed(1);
   if (cold.own === null) {
-    return `Heat comes in at ${said} W per m² and degree, as in still air (common practice: 5 to 12). Two readings of this jar’s temperature while it warms, hours apart, would replace that by its own.`;
+    return phrase`Heat comes in at ${said} W per m² and degree, as in still air (common practice: 5 to 12). Two readings of this jar’s temperature while it warms, hours apart, would replace that by its own.`;
   }
   const { first, second } = cold.own;
-  return `Calibrated by this jar’s own readings: ${measures.temperature(first.temperature_C)} at ${hoursWords(first.hours)} and ${measures.temperature(second.temperature_C)} at ${hoursWords(second.hours)} in a room of ${measures.temperature(room.temperature_C)}. That is ${said} W per m² and degree (still air: 8).`;
+  return phrase`Calibrated by this jar’s own readings: ${measures.temperature(first.temperature_C)} at ${hoursWords(first.hours)} and ${measures.temperature(second.temperature_C)} at ${hoursWords(second.hours)} in a room of ${measures.temperature(room.temperature_C)}. That is ${said} W per m² and degree (still air: 8).`;
 }

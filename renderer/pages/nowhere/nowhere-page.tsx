@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 
@@ -5,8 +6,11 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 export function NowherePage() {
   return (
     <>
-      <PageHead title="Nothing stands here" lead="This address leads to no screen. It may be an old one." />
-      <ButtonLink to="/">Go to Today</ButtonLink>
+      <PageHead
+        title={phrase`Nothing stands here`}
+        lead={phrase`This address leads to no screen. It may be an old one.`}
+      />
+      <ButtonLink to="/">{phrase`Go to Today`}</ButtonLink>
     </>
   );
 }

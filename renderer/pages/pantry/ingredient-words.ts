@@ -1,5 +1,6 @@
 import { knownSugars } from '#core/ferment/known-sugars.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { joined } from '#renderer/format/words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -8,7 +9,7 @@ export type Ingredient = ValueOf<'pantry:list'>['ingredients'][number];
 
 /** Grams with at most two places; what nobody measured is said, never shown as zero. */
 export function gramWords(value: number | null): string {
-  return value === null ? words.unknown : `${Number(value.toFixed(2))} g`;
+  return value === null ? words.unknown : phrase`${Number(value.toFixed(2))} g`;
 }
 
 /** All sugar in 100 g, also where only its kinds were measured; null when unknown. */
@@ -18,12 +19,12 @@ export function sugarsOf(row: Ingredient): number | null {
 }
 
 const figureNames: Readonly<Record<string, string>> = {
-  water_g: 'water',
-  sugars_g: 'sugars',
-  glucose_g: 'glucose',
-  fructose_g: 'fructose',
-  sucrose_g: 'sucrose',
-  measures: 'measures',
+  water_g: phrase`water`,
+  sugars_g: phrase`sugars`,
+  glucose_g: phrase`glucose`,
+  fructose_g: phrase`fructose`,
+  sucrose_g: phrase`sucrose`,
+  measures: phrase`measures`,
 };
 
 /** On what an ingredient's figures rest, a line each. */
@@ -39,7 +40,7 @@ export function basisLines(row: Ingredient): string[] {
 
 /** "1 cup, sliced". */
 export function measureName({ unit, form }: Ingredient['measures'][number]): string {
-  const one = unit === 'each' ? '1 piece' : `1 ${unit}`;
+  const one = unit === 'each' ? phrase`1 piece` : `1 ${unit}`;
   return form === null ? one : `${one}, ${form}`;
 }
 

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { isHedonic } from '#shared/hedonic-words.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
@@ -27,7 +28,7 @@ export function scaleLine(attribute: Attribute): string {
     return justAboutRightWords.map((word, place) => `${String(place - 2).replace('-', '−')} ${word}`).join(', ');
   }
   const [low, high] = endWords(attribute);
-  const middle = isHedonic(attribute) ? '5 neither, ' : '';
+  const middle = isHedonic(attribute) ? phrase`5 neither, ` : '';
   return `${attribute.low} ${low}, ${middle}${attribute.high} ${high}`;
 }
 

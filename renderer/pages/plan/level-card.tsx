@@ -1,5 +1,6 @@
 import { type Factor, isOrdered } from '#core/trial/factor.ts';
 import type { AdditionState, Cover } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { stateWords } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Tape } from '#renderer/parts/tape/tape.tsx';
@@ -14,7 +15,7 @@ const states: readonly (readonly [AdditionState | '', string])[] = [
   ['', '…'],
   ['fresh', stateWords.fresh],
   ['frozen', stateWords.frozen],
-  ['liquid', 'as juice'],
+  ['liquid', phrase`as juice`],
 ];
 export const coverOptions: readonly (readonly [Cover | '', string])[] = [
   ['', words.unsaid],
@@ -129,7 +130,7 @@ export function LevelCard({ level, position }: LevelProps) {
         className="plan-level"
         legend={
           <Tape>
-            <span className="unseen">Jar </span>
+            <span className="unseen">{phrase`Jar`} </span>
             {letter}
           </Tape>
         }

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { phrase } from '#core/words/phrase.ts';
 import { ask } from '#renderer/app/ask.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { measuresOf } from '#renderer/format/use-measures.ts';
@@ -63,7 +64,7 @@ export function PlanAgainPage({ id }: { readonly id: string }) {
   return (
     <>
       <PageHead
-        above={<Link href={`/trials/${id}`}>{trial.data?.question ?? 'Trial'}</Link>}
+        above={<Link href={`/trials/${id}`}>{trial.data?.question ?? phrase`Trial`}</Link>}
         title={words.again.title}
       />
       <Answer of={kitchen}>

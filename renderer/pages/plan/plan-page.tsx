@@ -2,6 +2,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { type FormEvent, useMemo, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { ask } from '#renderer/app/ask.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
@@ -167,15 +168,13 @@ export function PlanPage() {
   const measures = useMemo(() => measuresOf(kitchen.data?.measures ?? 'metric'), [kitchen.data?.measures]);
   return (
     <>
-      <PageHead above={<Link href="/trials">Trials</Link>} title={words.title} lead={words.lead} />
+      <PageHead above={<Link href="/trials">{phrase`Trials`}</Link>} title={words.title} lead={words.lead} />
       <Answer of={bases}>
         {({ bases: all }) => (
           <Answer of={pantry}>
             {({ ingredients }) =>
               kept.draft === null ? (
-                <p className="answer-pending soft" role="status">
-                  Reading…
-                </p>
+                <p className="answer-pending soft" role="status">{phrase`Reading…`}</p>
               ) : (
                 <PlanForm kept={kept} draft={kept.draft} bases={all} pantry={ingredients} measures={measures} />
               )

@@ -7,6 +7,7 @@ import { ownJarIngredient } from '#core/ferment/own-jar-ingredient.ts';
 import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
 import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import type { Formula } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
 import { cautionsOfSheets } from '#renderer/parts/caution/cautions-of-sheets.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -77,12 +78,11 @@ export function PlanSheets({ pantry }: { readonly pantry: Pantry }) {
             {sheets.map(({ level, sheet }) => (
               <li key={level}>
                 <strong>{level}</strong>{' '}
-                <span className="soft">
-                  {Math.round(sheet.fillFraction * 100)} % full,{' '}
-                  {sheet.sugar.total_g_per_L === null
+                <span className="soft">{phrase`${Math.round(sheet.fillFraction * 100)} % full, ${
+                  sheet.sugar.total_g_per_L === null
                     ? words.sugarUnknown
-                    : `${measures.sugar(sheet.sugar.total_g_per_L)} sugar at the start`}
-                </span>
+                    : phrase`${measures.sugar(sheet.sugar.total_g_per_L)} sugar at the start`
+                }`}</span>
               </li>
             ))}
           </ul>

@@ -1,5 +1,6 @@
 import type { PlanInput } from '#core/trial/plan-input.ts';
 import type { TrialPlan } from '#core/trial/plan-trial.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { additionWords, coverWords, daysWords, joined } from '#renderer/format/words.ts';
 import { type CompositionOf, jarContents } from '#renderer/parts/shelf/jar-contents.ts';
@@ -28,7 +29,7 @@ export function planShelfJars({ plan, planned, compositionOf, measures }: Drawn)
       ...(formula === null ? [words.notSaid] : [daysWords(formula.days)]),
       ...(formula?.cover == null ? [] : [coverWords[formula.cover]]),
       ...(plan.baseEach_mL > 0
-        ? [`${measures.volume(contents.volume_mL)} in ${measures.volume(plan.vessel.capacity_mL)}`]
+        ? [phrase`${measures.volume(contents.volume_mL)} in ${measures.volume(plan.vessel.capacity_mL)}`]
         : []),
       ...(isOver ? [words.runsOver] : []),
     ];
@@ -46,12 +47,14 @@ export function planShelfJars({ plan, planned, compositionOf, measures }: Drawn)
         label,
         progress: formula === null || longest === 0 ? 0 : Math.max(0, formula.days / longest),
         isGhost: formula === null,
-        words: `Jar ${label}, ${level.name}${isControl ? ', the control' : ''}: ${said.join('; ')}`,
+        words: isControl
+          ? phrase`Jar ${label}, ${level.name}, the control: ${said.join('; ')}`
+          : phrase`Jar ${label}, ${level.name}: ${said.join('; ')}`,
         under: (
           <>
             <span>
               <strong>{level.name}</strong>
-              {isControl ? <span className="soft"> control</span> : null}
+              {isControl ? <span className="soft"> {phrase`control`}</span> : null}
             </span>
             {isOver ? <span className="field-fault">{words.runsOver}</span> : <span className="soft">{second}</span>}
           </>

@@ -2,6 +2,7 @@ import { kitchenAmount } from '#core/units/kitchen-amount.ts';
 import { parseNumber } from '#core/units/parse-number.ts';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 
 /** How much of an ingredient, as typed. */
@@ -48,7 +49,7 @@ export function readAmount(
   if (read.ok) {
     const { mass_g, measure } = read.value;
     const least = mayBeZero ? 0 : Number.MIN_VALUE;
-    if (!inRange(mass_g, least)) return { kind: 'fault', message: 'Write a weight above zero, up to 1,000 kg.' };
+    if (!inRange(mass_g, least)) return { kind: 'fault', message: phrase`Write a weight above zero, up to 1,000 kg.` };
     return { kind: 'grams', mass_g, fromMeasure: measure !== null };
   }
   const { code, message } = read.problem;

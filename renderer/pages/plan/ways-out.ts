@@ -3,6 +3,7 @@ import type { PlanInput } from '#core/trial/plan-input.ts';
 import type { TrialPlan } from '#core/trial/plan-trial.ts';
 import { inUnitOf } from '#core/units/format-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { addLevel, changeLevel, type PlanChange, removeLevel } from './change-plan.ts';
 import type { PlanDraft } from './plan-draft.ts';
@@ -28,14 +29,14 @@ function pour(volume_mL: number, { draft, measures }: WaysOutOf): WayOut[] {
   if (draft.measures === 'us') {
     const cups = Math.floor(inUnitOf(volume_mL, units.cup) * 8) / 8;
     if (cups <= 0) return [];
-    const text = `${cups} cups`;
+    const text = phrase`${cups} cups`;
     return [
       { words: words.pour(measures.volume(cups * units.cup.factor)), change: (plan) => ({ ...plan, baseEach: text }) },
     ];
   }
   const whole = Math.floor(volume_mL);
   if (whole <= 0) return [];
-  return [{ words: words.pour(`${whole} mL`), change: (plan) => ({ ...plan, baseEach: String(whole) }) }];
+  return [{ words: words.pour(phrase`${whole} mL`), change: (plan) => ({ ...plan, baseEach: String(whole) }) }];
 }
 
 const oneEach: WayOut = { words: words.oneOfEach, change: (plan) => ({ ...plan, replicates: 1 }) };

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { joined } from '#renderer/format/words.ts';
 import { shareWords } from '#renderer/parts/judgement/judgement-words.ts';
@@ -30,7 +31,7 @@ function reasonWords(props: Omit<LevelChoiceProps, 'chosen' | 'onChoose'>): stri
   if (winner !== null) {
     const sureness = findings.sentences.find(({ attribute }) => attribute === findings.liking)?.sureness ?? 'unknown';
     const scale = findings.liking === null ? undefined : findings.scales[findings.liking];
-    const mean = `${figureWords(winner.mean)}${scale === undefined ? '' : ` on the scale from ${scale[0]} to ${scale[1]}`}`;
+    const mean = `${figureWords(winner.mean)}${scale === undefined ? '' : phrase` on the scale from ${scale[0]} to ${scale[1]}`}`;
     return words.chosenByPanel(winner.level, mean, sureness);
   }
   const ranking = rankings.at(-1);

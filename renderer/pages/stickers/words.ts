@@ -1,25 +1,26 @@
-import { counted } from '#renderer/format/words.ts';
+import { phrase } from '#core/words/phrase.ts';
+import { counted } from '#renderer/format/counted.ts';
 
 export const words = {
-  title: 'Code stickers for the cups',
-  lead: 'The blind code and nothing else, one for each cup. Nothing here says which jar it is.',
-  order: 'In which order',
+  title: phrase`Code stickers for the cups`,
+  lead: phrase`The blind code and nothing else, one for each cup. Nothing here says which jar it is.`,
+  order: phrase`In which order`,
   orders: {
-    taster: 'taster by taster, as they are served',
-    code: 'code by code, as they are poured',
+    taster: phrase`taster by taster, as they are served`,
+    code: phrase`code by code, as they are poured`,
   },
   orderHint: {
-    taster: 'For setting a tray: peel off one taster’s cups in a row.',
-    code: 'For pouring: peel off all cups of one jar in a row.',
+    taster: phrase`For setting a tray: peel off one taster’s cups in a row.`,
+    code: phrase`For pouring: peel off all cups of one jar in a row.`,
   },
-  print: 'Print stickers',
+  print: phrase`Print stickers`,
   cups: (tasters: number, samples: number, times: number, cups: number) =>
-    `${counted(tasters, 'taster')} × ${counted(samples, 'sample')}${times === 1 ? '' : ` × ${times} servings`}: ${counted(cups, 'cup')}.`,
-  runs: 'Which stickers are whose',
+    `${counted(tasters, 'taster')} × ${counted(samples, 'sample')}${times === 1 ? '' : phrase` × ${times} servings`}: ${counted(cups, 'cup')}.`,
+  runs: phrase`Which stickers are whose`,
   run: (who: string, from: number, to: number) => `${who}: ${from === to ? from : `${from}–${to}`}`,
-  sitting: (name: string, sitting: number) => `${name}, sitting ${sitting}`,
+  sitting: (name: string, sitting: number) => phrase`${name}, sitting ${sitting}`,
   tooMany: (cups: number, most: number) =>
-    `${counted(cups, 'sticker')} are too many for one print; at most ${counted(most, 'sticker')}. Print them for some of the tasters.`,
-  which: 'For whom',
-  everybody: 'everybody',
+    phrase`${counted(cups, 'sticker')} are too many for one print; at most ${counted(most, 'sticker')}. Print them for some of the tasters.`,
+  which: phrase`For whom`,
+  everybody: phrase`everybody`,
 } as const;

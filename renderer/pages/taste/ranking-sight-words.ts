@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** The usual risk of a false alarm. */
 const alpha = 0.05;
 
@@ -30,13 +32,16 @@ export function rankingSightWords({
   readonly tasters: number;
 }): string[] {
   const odds = 1 / chanceOfOneOrder(samples, tasters);
-  const luck = odds > 1000 ? 'less than once in 1,000 times' : `once in ${Math.round(odds)} times`;
+  const luck = odds > 1000 ? phrase`less than once in 1,000 times` : phrase`once in ${Math.round(odds)} times`;
   const fewest = fewestTasters(samples);
-  const all = `If ${tasters === 2 ? 'both tasters' : `all ${tasters} tasters`} put the ${samples} samples in one and the same order, guessing alone would do that ${luck}`;
+  const all =
+    tasters === 2
+      ? phrase`If both tasters put the ${samples} samples in one and the same order, guessing alone would do that ${luck}`
+      : phrase`If all ${tasters} tasters put the ${samples} samples in one and the same order, guessing alone would do that ${luck}`;
   return [
     tasters < fewest
-      ? `${all}: too often to build on. It takes at least ${fewest} tasters.`
-      : `${all}. The less they agree, the less the order says.`,
-    'A ranking tells which jar comes before which. It can’t tell by how much: the first two may be a hair apart or worlds.',
+      ? phrase`${all}: too often to build on. It takes at least ${fewest} tasters.`
+      : phrase`${all}. The less they agree, the less the order says.`,
+    phrase`A ranking tells which jar comes before which. It can’t tell by how much: the first two may be a hair apart or worlds.`,
   ];
 }

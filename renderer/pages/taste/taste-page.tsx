@@ -1,6 +1,6 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
-import { counted } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';

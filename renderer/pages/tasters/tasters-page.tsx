@@ -1,7 +1,9 @@
 import { useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
-import { counted, joined } from '#renderer/format/words.ts';
+import { counted } from '#renderer/format/counted.ts';
+import { joined } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
@@ -18,7 +20,7 @@ type Taster = ValueOf<'tasters:list'>['tasters'][number];
 
 function avoidWords({ avoids, avoidsAlcohol }: Taster): string {
   const all = [...avoids, ...(avoidsAlcohol ? ['alcohol'] : [])];
-  return all.length === 0 ? 'avoids nothing that we know of' : `avoids ${joined(all)}`;
+  return all.length === 0 ? phrase`avoids nothing that we know of` : phrase`avoids ${joined(all)}`;
 }
 
 function TasterRow({ taster, onChange }: { readonly taster: Taster; readonly onChange: () => void }) {

@@ -1,5 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useEffect, useRef, useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { ask } from '#renderer/app/ask.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
@@ -80,7 +81,7 @@ export function useAloneDraft(tasting: string, first: AloneDraft): KeptDraft {
       client.setQueryData(['drafts:open', { name }], { draft: { body: written, keptAt: new Date().toISOString() } });
       setFailure(null);
     } catch (error) {
-      setFailure(error instanceof Failure ? error.message : 'the kitchen did not answer.');
+      setFailure(error instanceof Failure ? error.message : phrase`the kitchen did not answer.`);
     }
   };
   useEffect(() => {

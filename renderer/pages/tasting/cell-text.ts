@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { hedonicWord } from '#shared/hedonic-words.ts';
 import { justAboutRightWord, justAboutRightWords } from '#shared/just-about-right-words.ts';
 
@@ -29,7 +30,7 @@ export function cellWord(scale: Scale, score: number): string | null {
 export function cellSteps({ kind, high }: Scale): { readonly text: string; readonly word: string }[] {
   if (kind === 'just-about-right') return justAboutRightWords.map((word, step) => ({ text: String(step + 1), word }));
   if (kind !== 'place') return [];
-  return Array.from({ length: high }, (_, place) => ({ text: String(place + 1), word: `place ${place + 1}` }));
+  return Array.from({ length: high }, (_, place) => ({ text: String(place + 1), word: phrase`place ${place + 1}` }));
 }
 
 /** Whether a place needs no further digit. @example isWholePlace('1', { kind: 'place', high: 12, … }) // false: 10 to 12 may follow */
@@ -65,14 +66,14 @@ export function typeInto(before: string, after: string, scale: Scale, isDeleting
 function readStep(text: string, name: string): CellReading {
   if (/^[1-5]$/.test(text)) return { kind: 'score', score: Number(text) - justRightKey };
   const [first, , middle, , last] = justAboutRightWords;
-  const message = `${name} takes the keys 1 to 5: 1 is “${first}”, 3 “${middle}”, 5 “${last}”.`;
+  const message = phrase`${name} takes the keys 1 to 5: 1 is “${first}”, 3 “${middle}”, 5 “${last}”.`;
   return { kind: 'fault', message };
 }
 
 function readPlace(text: string, high: number): CellReading {
   const place = Number(text);
   if (/^\d+$/.test(text) && place >= 1 && place <= high) return { kind: 'score', score: place };
-  return { kind: 'fault', message: `Places go from 1, the best, to ${high}.` };
+  return { kind: 'fault', message: phrase`Places go from 1, the best, to ${high}.` };
 }
 
 /** Reads a cell: nothing, a score on its scale, or why it can't be kept. @example readCell('7,5', tang) // score 7.5 */
@@ -80,10 +81,10 @@ export function readCell(text: string, { name, kind, low, high }: Scale): CellRe
   if (text === '') return { kind: 'none' };
   if (kind === 'just-about-right') return readStep(text, name);
   if (kind === 'place') return readPlace(text, high);
-  if (!numeral.test(text)) return { kind: 'fault', message: `“${text.slice(0, 20)}” is not a number.` };
+  if (!numeral.test(text)) return { kind: 'fault', message: phrase`“${text.slice(0, 20)}” is not a number.` };
   const score = Number(text.replace(',', '.'));
   if (score < low || score > high) {
-    return { kind: 'fault', message: `${name} goes from ${low} to ${high}; ${text} is outside.` };
+    return { kind: 'fault', message: phrase`${name} goes from ${low} to ${high}; ${text} is outside.` };
   }
   return { kind: 'score', score };
 }

@@ -1,4 +1,5 @@
 import type { FocusEvent } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
 import { cellSteps, cellWord, readCell, typeInto } from './cell-text.ts';
@@ -60,7 +61,7 @@ export function ScoreCell(props: ScoreCellProps) {
         enterKeyHint="next"
         data-sample={sample}
         data-attribute={column}
-        aria-label={`${attribute.name} of ${name}, ${low} to ${high}`}
+        aria-label={phrase`${attribute.name} of ${name}, ${low} to ${high}`}
         aria-invalid={shown.fault === undefined ? undefined : true}
         aria-describedby={said === undefined ? undefined : about}
         readOnly={isReadOnly}
@@ -84,7 +85,9 @@ export function ScoreCell(props: ScoreCellProps) {
               aria-pressed={shown.text === text}
               // It begins with what is seen on it.
               aria-label={
-                attribute.kind === 'place' ? `${name}: ${meaning}` : `${text} ${meaning}: ${attribute.name} of ${name}`
+                attribute.kind === 'place'
+                  ? `${name}: ${meaning}`
+                  : phrase`${text} ${meaning}: ${attribute.name} of ${name}`
               }
               title={meaning}
               onClick={() => onPick(shown.text === text ? '' : text)}

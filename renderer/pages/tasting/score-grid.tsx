@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
 import { isWholePlace } from './cell-text.ts';
 import { type GridPlace, gridMove } from './grid-moves.ts';
@@ -139,7 +140,7 @@ export function ScoreGrid(props: ScoreGridProps) {
       <thead>
         <tr className="score-row is-head">
           <th scope="col" className="score-corner">
-            <span className="unseen">Sample</span>
+            <span className="unseen">{phrase`Sample`}</span>
           </th>
           {attributes.map((attribute) => (
             <th key={attribute.id} scope="col" className="score-attribute">

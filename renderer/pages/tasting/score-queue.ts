@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 
 /** A score on its way to the desk; null takes one back. */
@@ -44,7 +45,7 @@ export function scoreQueue<Score extends QueuedScore>({
   }
 
   function takeFailure(batch: readonly Score[], error: unknown): void {
-    const message = error instanceof Failure ? error.message : 'That could not be kept.';
+    const message = error instanceof Failure ? error.message : phrase`That could not be kept.`;
     const place = error instanceof Failure && error.path?.[0] === 'scores' ? error.path[1] : undefined;
     const culprit = typeof place === 'number' ? batch[place] : undefined;
     if (culprit === undefined) {

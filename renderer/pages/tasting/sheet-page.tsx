@@ -1,5 +1,6 @@
 import { useRef, useState } from 'react';
 import { Link } from 'wouter';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { joined } from '#renderer/format/words.ts';
@@ -46,7 +47,7 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
   const place = tasting.isRanked ? attributes[0] : undefined;
   const ranking = place === undefined ? null : { rows, attribute: place, areTiesMeant };
   const sheet = useSheet(tasting.id, order.name, scores, ranking);
-  const undo = useRequest('undo:last', { done: ({ summary }) => `Undone: ${summary}` });
+  const undo = useRequest('undo:last', { done: ({ summary }) => phrase`Undone: ${summary}` });
   const end = useRef<HTMLParagraphElement>(null);
   const progress = sheetProgress({ orders: [order], attributes }, scores, remarks)[0];
   // Whoever comes back to half a ranking is told at once which cups still wait.
@@ -87,7 +88,7 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
           const isMissed = saysMissed(saidOf(row.code)) && !hasScores(row.code);
           return {
             key: `${row.code}-${row.replicate}`,
-            name: row.replicate > 1 ? `${row.code}, serving ${row.replicate}` : row.code,
+            name: row.replicate > 1 ? phrase`${row.code}, serving ${row.replicate}` : row.code,
             isMissed,
             head: (
               <>

@@ -1,9 +1,10 @@
 import { Link, useLocation } from 'wouter';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
-import { counted } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
@@ -107,7 +108,7 @@ function WholeTasting({ tasting }: { readonly tasting: Tasting }) {
         above={
           <>
             {tasting.trial === null ? (
-              <Link href="/trials">Trials</Link>
+              <Link href="/trials">{phrase`Trials`}</Link>
             ) : (
               <Link href={`/trials/${tasting.trial}/taste`}>{words.backToTrial}</Link>
             )}

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { DPrimeDetails } from './d-prime-details.tsx';
@@ -18,7 +19,7 @@ export function ApartResult({ test }: { readonly test: Test }) {
       ) : (
         <>
           <p className="apart-sentence">{result.sentence}</p>
-          <p className="soft">The cups held {jarsWords(jars)}.</p>
+          <p className="soft">{phrase`The cups held ${jarsWords(jars)}.`}</p>
           <GuessStrip result={result} method={test.method} />
           <details className="apart-part">
             <summary>{words.figures}</summary>
@@ -41,7 +42,7 @@ function RevealedAnswers({ test }: { readonly test: Test }) {
   const cupWords = (cups: string) => {
     const colon = cups.indexOf(':');
     const served = [...cups.slice(colon + 1)].map(label).join(' · ');
-    return colon === -1 ? served : `${label(cups[0] ?? '')} first, then ${served}`;
+    return colon === -1 ? served : phrase`${label(cups[0] ?? '')} first, then ${served}`;
   };
   return (
     <DataTable
@@ -53,17 +54,17 @@ function RevealedAnswers({ test }: { readonly test: Test }) {
           head: words.tray,
           cell: ({ tasterName, round }) => (hasRounds ? `${tasterName}, ${words.round(round)}` : tasterName),
         },
-        { head: 'Jars in the cups', cell: ({ cups }) => (cups === null ? '–' : cupWords(cups)) },
+        { head: phrase`Jars in the cups`, cell: ({ cups }) => (cups === null ? '–' : cupWords(cups)) },
         {
-          head: 'Chose',
+          head: phrase`Chose`,
           cell: ({ chosen, codes, chosenJar }) =>
-            chosen === null ? 'no answer' : words.poured(codes[chosen - 1] ?? '', chosenJar ?? ''),
+            chosen === null ? phrase`no answer` : words.poured(codes[chosen - 1] ?? '', chosenJar ?? ''),
         },
         ...(method === 'paired-two-sided'
           ? []
           : [
               {
-                head: method === 'paired' ? 'As expected' : 'Right',
+                head: method === 'paired' ? phrase`As expected` : phrase`Right`,
                 cell: ({ isRight }: Test['list'][number]) => (isRight === null ? '–' : isRight ? 'yes' : 'no'),
               },
             ]),

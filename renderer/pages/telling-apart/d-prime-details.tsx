@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { dPrimeWords } from './d-prime-words.ts';
@@ -11,16 +12,16 @@ export function DPrimeDetails({ result, method }: { readonly result: Result; rea
   return (
     <div className="subsection">
       <DataTable
-        caption="The size of the difference"
+        caption={phrase`The size of the difference`}
         rows={[
-          { name: 'Best guess of d′', value: best },
+          { name: phrase`Best guess of d′`, value: best },
           { name: '95 % interval', value: interval },
-          { name: 'Guessing would do as well', value: luck },
+          { name: phrase`Guessing would do as well`, value: luck },
         ]}
         rowKey={({ name }) => name}
         columns={[
-          { head: 'Figure', cell: ({ name }) => name },
-          { head: 'Value', cell: ({ value }) => value },
+          { head: phrase`Figure`, cell: ({ name }) => name },
+          { head: phrase`Value`, cell: ({ value }) => value },
         ]}
       />
       {explanation.map((line) => (

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Method } from './words.ts';
 
@@ -24,15 +25,21 @@ export function dPrimeWords(
   const isPerfect = correct === trials;
   const low = dPrimeLow === null ? '0' : figure(dPrimeLow);
   return {
-    best: dPrime === null ? (isPerfect ? 'too large to tell' : '–') : figure(dPrime),
-    interval: dPrimeHigh === null ? `${low} or more` : `${low} to ${figure(dPrimeHigh)}`,
+    best: dPrime === null ? (isPerfect ? phrase`too large to tell` : '–') : figure(dPrime),
+    interval: dPrimeHigh === null ? phrase`${low} or more` : phrase`${low} to ${figure(dPrimeHigh)}`,
     luck:
-      p === null ? '–' : p < 0.0001 ? 'less than once in 10,000' : `${Number((p * 100).toPrecision(2))} times in 100`,
+      p === null
+        ? '–'
+        : p < 0.0001
+          ? phrase`less than once in 10,000`
+          : phrase`${Number((p * 100).toPrecision(2))} times in 100`,
     explanation: [
-      `d′ (say “d prime”) tells how far apart two drinks taste, measured by how much one taster’s impression of one and the same drink wavers from sip to sip. At 0 there is nothing to taste; a taster is right ${at1} times in 100 where it is 1, and ${at2} times where it is 2.`,
-      ...(isPerfect ? ['Every answer was right, so these answers set no upper end: a harder test would.'] : []),
+      phrase`d′ (say “d prime”) tells how far apart two drinks taste, measured by how much one taster’s impression of one and the same drink wavers from sip to sip. At 0 there is nothing to taste; a taster is right ${at1} times in 100 where it is 1, and ${at2} times where it is 2.`,
+      ...(isPerfect ? [phrase`Every answer was right, so these answers set no upper end: a harder test would.`] : []),
       ...(tasters < trials
-        ? ['Several of these answers come from the same person, so the true interval is probably wider than this one.']
+        ? [
+            phrase`Several of these answers come from the same person, so the true interval is probably wider than this one.`,
+          ]
         : []),
     ],
   };

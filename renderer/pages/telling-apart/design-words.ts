@@ -1,4 +1,5 @@
-import { counted } from '#renderer/format/words.ts';
+import { phrase } from '#core/words/phrase.ts';
+import { counted } from '#renderer/format/counted.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Method } from './words.ts';
 
@@ -6,10 +7,10 @@ type Design = ValueOf<'panel:discriminationDesign'>;
 
 /** "8 times in 10": a chance as a cook would say it; never a flat never or always. */
 export function timesInTen(chance: number): string {
-  if (chance >= 0.95) return 'nearly every time';
-  if (chance < 0.05) return 'hardly ever';
+  if (chance >= 0.95) return phrase`nearly every time`;
+  if (chance < 0.05) return phrase`hardly ever`;
   const times = Math.max(1, Math.round(chance * 10));
-  return `${times} ${times === 1 ? 'time' : 'times'} in 10`;
+  return times === 1 ? phrase`${times} time in 10` : phrase`${times} times in 10`;
 }
 
 /** A count that guessing gives on average. @example luckWords(4.5) // '4.5' */
@@ -28,17 +29,30 @@ export function designWords(design: Design, method: Method, answers: number): st
   const enough =
     trialsNeeded === null
       ? null
-      : `To find a clear difference 8 times in 10 it takes ${counted(trialsNeeded, 'answer')}.`;
+      : phrase`To find a clear difference 8 times in 10 it takes ${counted(trialsNeeded, 'answer')}.`;
   if (minimumCorrect === null) {
-    const alone = `${counted(answers, 'answer')} can’t show a difference: even if ${answers === 1 ? 'it is' : 'all are'} right, that could be luck.`;
-    return [`${alone} At least ${fewestTrials} are needed.`, ...(enough === null ? [] : [enough])];
+    const alone =
+      answers === 1
+        ? phrase`${counted(answers, 'answer')} can’t show a difference: even if it is right, that could be luck.`
+        : phrase`${counted(answers, 'answer')} can’t show a difference: even if all are right, that could be luck.`;
+    return [phrase`${alone} At least ${fewestTrials} are needed.`, ...(enough === null ? [] : [enough])];
   }
-  const least = minimumCorrect === answers ? `all ${answers}` : String(minimumCorrect);
-  const counts = method === 'paired-two-sided' ? 'for the same jar' : method === 'paired' ? 'as expected' : 'right';
+  const least = minimumCorrect === answers ? phrase`all ${answers}` : String(minimumCorrect);
+  const counts =
+    method === 'paired-two-sided'
+      ? phrase`for the same jar`
+      : method === 'paired'
+        ? phrase`as expected`
+        : phrase`right`;
   const luck = luckWords(expectedByGuessing);
-  const first = `Of ${counted(answers, 'answer')}, ${least} ${counts} would be more than luck; guessing alone gives about ${luck}${method === 'paired-two-sided' ? ' each' : ''}.`;
+  const first =
+    method === 'paired-two-sided'
+      ? phrase`Of ${counted(answers, 'answer')}, ${least} ${counts} would be more than luck; guessing alone gives about ${luck} each.`
+      : phrase`Of ${counted(answers, 'answer')}, ${least} ${counts} would be more than luck; guessing alone gives about ${luck}.`;
   const found =
-    clear === undefined ? null : `A clear difference, if there is one, would be found ${timesInTen(clear.power)}.`;
+    clear === undefined
+      ? null
+      : phrase`A clear difference, if there is one, would be found ${timesInTen(clear.power)}.`;
   const isShort = trialsNeeded !== null && trialsNeeded > answers;
   return [first, ...(found === null ? [] : [found]), ...(enough !== null && isShort ? [enough] : [])];
 }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { luckWords } from './design-words.ts';
 import type { Method } from './words.ts';
@@ -17,16 +18,21 @@ export function stripWords(
   { correct, trials, expectedByGuessing, minimumCorrect }: Result,
   method: Method,
 ): StripWords {
-  const counted = method === 'paired-two-sided' ? 'for the same jar' : method === 'paired' ? 'as expected' : 'right';
+  const counted =
+    method === 'paired-two-sided'
+      ? phrase`for the same jar`
+      : method === 'paired'
+        ? phrase`as expected`
+        : phrase`right`;
   const count = `${correct} ${counted}`;
-  const luck = `by luck: about ${luckWords(expectedByGuessing)}`;
+  const luck = phrase`by luck: about ${luckWords(expectedByGuessing)}`;
   const beyond =
     minimumCorrect === null
-      ? `more than luck: not to be had with ${trials}`
+      ? phrase`more than luck: not to be had with ${trials}`
       : minimumCorrect === trials
-        ? `more than luck: all ${trials}`
-        : `more than luck: ${minimumCorrect} or more`;
-  return { count, luck, beyond, whole: `Of ${trials}: ${count}; ${luck}; ${beyond}.` };
+        ? phrase`more than luck: all ${trials}`
+        : phrase`more than luck: ${minimumCorrect} or more`;
+  return { count, luck, beyond, whole: phrase`Of ${trials}: ${count}; ${luck}; ${beyond}.` };
 }
 
 /** Where a count stands on the strip, in percent of its width: 0 and all of them keep clear of the ends. */

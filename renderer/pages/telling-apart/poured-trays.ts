@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -19,7 +20,7 @@ export function pouredTrays({ jarA, jarB, list }: ValueOf<'discriminations:pour'
     return {
       key: String(place),
       title: hasRounds ? `${tasterName}, ${words.round(round)}` : tasterName,
-      reference: colon === -1 ? null : `jar ${jarOf(cups[0])}`,
+      reference: colon === -1 ? null : phrase`jar ${jarOf(cups[0])}`,
       cups: codes.map((code, cup) => words.poured(code, jarOf(served[cup]))),
     };
   });

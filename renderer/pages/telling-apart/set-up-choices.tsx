@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
@@ -49,7 +50,7 @@ export function JarChoice({ setUp, jars, failure, onChange }: ChoiceProps) {
               <select {...wiring} value={setUp[which]} onChange={({ target }) => onChange({ [which]: target.value })}>
                 {jars.map((jar) => (
                   <option key={jar.id} value={jar.id}>
-                    {`${jar.label}: ${jar.levelName}${jar.isControl ? ' (control)' : ''}`}
+                    {`${jar.label}: ${jar.levelName}${jar.isControl ? phrase` (control)` : ''}`}
                   </option>
                 ))}
               </select>

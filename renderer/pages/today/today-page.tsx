@@ -1,10 +1,11 @@
 import { useEffect, useRef } from 'react';
 import { Link } from 'wouter';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useAnswers } from '#renderer/app/use-answers.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { useNow } from '#renderer/format/use-now.ts';
-import { counted } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
@@ -35,7 +36,7 @@ function StandingTrial({ trial }: { readonly trial: Trial }) {
         <h3>
           <Link href={`/trials/${trial.id}`}>{trial.question}</Link> <SampleMark when={trial.isSample} />
         </h3>
-        <span className="soft">{counted(standing.length, 'jar')} standing</span>
+        <span className="soft">{phrase`${counted(standing.length, 'jar')} standing`}</span>
       </div>
       <Shelf jars={trialShelfJars(trial, standing, surroundings)} label={trial.question} />
     </div>

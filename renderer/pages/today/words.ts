@@ -1,4 +1,5 @@
 import type { NeedKind } from '#core/trial/need.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { snoozeSpans } from '#shared/closed-lists.ts';
 
 interface NeedWords {
@@ -9,63 +10,86 @@ interface NeedWords {
   readonly done: (what: string) => string;
 }
 
-const all = (one: string, many: string) => (count: number) => (count === 1 ? `${one} it` : `${many} all ${count}`);
-
 export const needWords: Readonly<Record<NeedKind, NeedWords>> = {
-  start: { title: (what) => `Start ${what}`, act: all('Started', 'Started'), done: (what) => `Started ${what}.` },
-  look: {
-    title: (what) => `Look at ${what}`,
-    act: () => 'Looked: nothing new',
-    done: (what) => `Looked at ${what}: nothing new.`,
+  start: {
+    title: (what) => phrase`Start ${what}`,
+    act: (count) => (count === 1 ? phrase`Started it` : phrase`Started all ${count}`),
+    done: (what) => phrase`Started ${what}.`,
   },
-  stir: { title: (what) => `Stir ${what}`, act: all('Stirred', 'Stirred'), done: (what) => `Stirred ${what}.` },
-  pull: { title: (what) => `Pull ${what}`, act: all('Pulled', 'Pulled'), done: (what) => `Pulled ${what}.` },
-  taste: { title: (what) => `Taste ${what}`, act: () => 'Go and taste', done: (what) => `Tasted ${what}.` },
-  strain: { title: (what) => `Strain ${what}`, act: all('Strained', 'Strained'), done: (what) => `Strained ${what}.` },
-  feed: { title: (what) => `Feed ${what}`, act: all('Fed', 'Fed'), done: (what) => `Fed ${what}.` },
+  look: {
+    title: (what) => phrase`Look at ${what}`,
+    act: () => phrase`Looked: nothing new`,
+    done: (what) => phrase`Looked at ${what}: nothing new.`,
+  },
+  stir: {
+    title: (what) => phrase`Stir ${what}`,
+    act: (count) => (count === 1 ? phrase`Stirred it` : phrase`Stirred all ${count}`),
+    done: (what) => phrase`Stirred ${what}.`,
+  },
+  pull: {
+    title: (what) => phrase`Pull ${what}`,
+    act: (count) => (count === 1 ? phrase`Pulled it` : phrase`Pulled all ${count}`),
+    done: (what) => phrase`Pulled ${what}.`,
+  },
+  taste: {
+    title: (what) => phrase`Taste ${what}`,
+    act: () => phrase`Go and taste`,
+    done: (what) => phrase`Tasted ${what}.`,
+  },
+  strain: {
+    title: (what) => phrase`Strain ${what}`,
+    act: (count) => (count === 1 ? phrase`Strained it` : phrase`Strained all ${count}`),
+    done: (what) => phrase`Strained ${what}.`,
+  },
+  feed: {
+    title: (what) => phrase`Feed ${what}`,
+    act: (count) => (count === 1 ? phrase`Fed it` : phrase`Fed all ${count}`),
+    done: (what) => phrase`Fed ${what}.`,
+  },
 };
 
 export const spanWordsOf: Readonly<Record<(typeof snoozeSpans)[number], string>> = {
-  hour: '1 hour',
-  tonight: 'Tonight',
-  tomorrow: 'Tomorrow',
+  hour: phrase`1 hour`,
+  tonight: phrase`Tonight`,
+  tomorrow: phrase`Tomorrow`,
 };
 
 export const words = {
-  title: 'Today',
-  overdue: 'Overdue',
-  today: 'Due today',
-  later: 'Coming up',
-  snoozed: 'Put off',
-  shelf: 'On the shelf',
-  nothingDue: 'Nothing is due now.',
-  next: (what: string, at: string) => `Next: ${what}, ${at}.`,
-  toBottles: 'Bottles',
-  bottles: (count: number) => (count === 1 ? '1 bottle waits to be tried' : `${count} bottles wait to be tried`),
-  openOne: 'Open one to try',
+  title: phrase`Today`,
+  overdue: phrase`Overdue`,
+  today: phrase`Due today`,
+  later: phrase`Coming up`,
+  snoozed: phrase`Put off`,
+  shelf: phrase`On the shelf`,
+  nothingDue: phrase`Nothing is due now.`,
+  next: (what: string, at: string) => phrase`Next: ${what}, ${at}.`,
+  toBottles: phrase`Bottles`,
+  bottles: (count: number) =>
+    count === 1 ? phrase`1 bottle waits to be tried` : phrase`${count} bottles wait to be tried`,
+  openOne: phrase`Open one to try`,
   empty: {
-    title: 'Your shelf is empty',
+    title: phrase`Your shelf is empty`,
     lines: [
-      'A trial splits one base into jars and changes one thing in each. Here you see which jar is due, and when.',
-      'New here? The sample kitchen shows a whole trial, from base to house recipe. It can be taken out again at any time.',
+      phrase`A trial splits one base into jars and changes one thing in each. Here you see which jar is due, and when.`,
+      phrase`New here? The sample kitchen shows a whole trial, from base to house recipe. It can be taken out again at any time.`,
     ],
   },
   idle: {
-    title: 'No jar is standing',
-    line: 'All trials are tasted or not planned yet. What do you want to know next?',
+    title: phrase`No jar is standing`,
+    line: phrase`All trials are tasted or not planned yet. What do you want to know next?`,
   },
-  late: (span: string) => `${span} late`,
-  until: (at: string) => `until ${at}`,
-  planTrial: 'Plan a trial',
-  lookAtTrials: 'Look at the trials',
-  later_: 'Later…',
-  laterFor: (what: string) => `Later… ${what}`,
-  putOff: (what: string, at: string) => `${what}: put off until ${at}.`,
-  why: 'Why (may stay empty)',
-  forHowLong: 'Put it off',
-  wake: 'Bring back now',
-  woken: (what: string) => `${what} is back.`,
-  writeDown: 'Write down a reading:',
-  writeDownOf: (label: string) => `Reading of jar ${label}`,
-  openJar: (label: string) => `Open jar ${label} to note what you see`,
+  late: (span: string) => phrase`${span} late`,
+  until: (at: string) => phrase`until ${at}`,
+  planTrial: phrase`Plan a trial`,
+  lookAtTrials: phrase`Look at the trials`,
+  later_: phrase`Later…`,
+  laterFor: (what: string) => phrase`Later… ${what}`,
+  putOff: (what: string, at: string) => phrase`${what}: put off until ${at}.`,
+  why: phrase`Why (may stay empty)`,
+  forHowLong: phrase`Put it off`,
+  wake: phrase`Bring back now`,
+  woken: (what: string) => phrase`${what} is back.`,
+  writeDown: phrase`Write down a reading:`,
+  writeDownOf: (label: string) => phrase`Reading of jar ${label}`,
+  openJar: (label: string) => phrase`Open jar ${label} to note what you see`,
 } as const;

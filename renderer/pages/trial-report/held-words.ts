@@ -1,4 +1,5 @@
 import { ingredientName } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { additionWords, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
@@ -15,10 +16,12 @@ export function heldWords({ held, vessel, base, baseEach_mL, factor }: Trial, me
     factor === 'amount' ? ingredientName(one.ingredient) : additionWords(one, measures),
   );
   const also = Object.entries(held.also).map(([name, value]) => {
-    return `${name} ${typeof value === 'boolean' ? (value ? 'yes' : 'no') : value}`;
+    return `${name} ${typeof value === 'boolean' ? (value ? phrase`yes` : phrase`no`) : value}`;
   });
   const parts = [
-    `${measures.volume(baseEach_mL)} base each${base === null ? '' : ` of ${base.name}`}`,
+    base === null
+      ? phrase`${measures.volume(baseEach_mL)} base each`
+      : phrase`${measures.volume(baseEach_mL)} base each of ${base.name}`,
     `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}`,
     ...(added.length === 0 ? [] : [joined(added)]),
     ...(held.days === null ? [] : [daysWords(held.days)]),

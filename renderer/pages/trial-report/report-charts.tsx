@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { attributeColour } from '#renderer/charts/attribute-colour.ts';
 import type { FactorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { FactorDrawing } from '#renderer/charts/factor-drawing.tsx';
@@ -19,7 +20,7 @@ export function ReportChart({ data, axis, winner, sentence, isLead }: ReportChar
     <figure className={isLead ? 'report-chart is-lead' : 'report-chart'}>
       <figcaption>
         <h3>
-          {capital(data.attribute)} <small>{`${low} to ${high}`}</small>
+          {capital(data.attribute)} <small>{phrase`${low} to ${high}`}</small>
         </h3>
         {sentence === null ? null : <p>{sentence}</p>}
       </figcaption>

@@ -1,4 +1,5 @@
 import { ingredientName } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { additionWords, capital, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
@@ -12,20 +13,27 @@ export function HeldFacts({ trial, measures }: { readonly trial: Trial; readonly
   const { held, vessel, base } = trial;
   const isStaggered = new Set(trial.levelsWhole.map(({ formula }) => formula.days)).size > 1;
   const facts: Fact[] = [
-    { name: 'Base', value: `${measures.volume(trial.baseEach_mL)} each${base === null ? '' : ` of ${base.name}`}` },
-    { name: 'Vessel', value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
+    {
+      name: phrase`Base`,
+      value:
+        base === null
+          ? phrase`${measures.volume(trial.baseEach_mL)} each`
+          : phrase`${measures.volume(trial.baseEach_mL)} each of ${base.name}`,
+    },
+    { name: phrase`Vessel`, value: `${vesselWords[vessel.kind]}, ${measures.volume(vessel.capacity_mL)}` },
     // Where all jars stand equally long there is only one way round.
-    ...(isStaggered ? [{ name: 'Calendar', value: calendarWords[trial.calendar] }] : []),
+    ...(isStaggered ? [{ name: phrase`Calendar`, value: calendarWords[trial.calendar] }] : []),
   ];
   if (held.additions.length > 0) {
     // Where the amount moves, the held grams are only the proportion.
     const moved = trial.factor === 'amount';
     const added = held.additions.map((one) => (moved ? ingredientName(one.ingredient) : additionWords(one, measures)));
-    facts.push({ name: 'Added', value: joined(added) });
+    facts.push({ name: phrase`Added`, value: joined(added) });
   }
-  if (held.days !== null) facts.push({ name: 'Days', value: daysWords(held.days) });
-  if (held.cover !== null) facts.push({ name: 'Cover', value: coverWords[held.cover] });
-  if (held.temperature_C !== null) facts.push({ name: 'Temperature', value: measures.temperature(held.temperature_C) });
+  if (held.days !== null) facts.push({ name: phrase`Days`, value: daysWords(held.days) });
+  if (held.cover !== null) facts.push({ name: phrase`Cover`, value: coverWords[held.cover] });
+  if (held.temperature_C !== null)
+    facts.push({ name: phrase`Temperature`, value: measures.temperature(held.temperature_C) });
   for (const [name, value] of Object.entries(held.also)) {
     facts.push({ name: capital(name), value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });
   }

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { additionWords, jarStateWords, joined } from '#renderer/format/words.ts';
@@ -18,13 +19,13 @@ export function JarTable({ trial, measures }: { readonly trial: Trial; readonly 
       rows={trial.jarsWhole}
       rowKey={({ id }) => id}
       columns={[
-        { head: 'Jar', cell: ({ label }) => label },
-        { head: 'Level', cell: ({ levelName, isControl }) => `${levelName}${isControl ? ' (control)' : ''}` },
-        { head: 'Added', cell: ({ level }) => joined(additionsOf(level)) || words.nothingAdded },
-        { head: 'Base', cell: ({ base_mL }) => measures.volume(base_mL), isFigure: true },
-        { head: 'State', cell: ({ state }) => jarStateWords[state] },
-        { head: 'Start', cell: ({ startedAt, plannedStart }) => dayAndTime(startedAt ?? plannedStart) },
-        { head: 'Pull', cell: ({ pulledAt, plannedPull }) => dayAndTime(pulledAt ?? plannedPull) },
+        { head: phrase`Jar`, cell: ({ label }) => label },
+        { head: phrase`Level`, cell: ({ levelName, isControl }) => `${levelName}${isControl ? ' (control)' : ''}` },
+        { head: phrase`Added`, cell: ({ level }) => joined(additionsOf(level)) || words.nothingAdded },
+        { head: phrase`Base`, cell: ({ base_mL }) => measures.volume(base_mL), isFigure: true },
+        { head: phrase`State`, cell: ({ state }) => jarStateWords[state] },
+        { head: phrase`Start`, cell: ({ startedAt, plannedStart }) => dayAndTime(startedAt ?? plannedStart) },
+        { head: phrase`Pull`, cell: ({ pulledAt, plannedPull }) => dayAndTime(pulledAt ?? plannedPull) },
       ]}
     />
   );

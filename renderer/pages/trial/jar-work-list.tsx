@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { fillOrder } from '#core/trial/fill-order.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { joined } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
@@ -29,7 +30,7 @@ function JarRow({ jar }: { readonly jar: Jar }) {
       to={`/jars/${jar.id}`}
       facts={
         <>
-          {jar.isControl ? <span>control</span> : null} <span>{datesWords(jar)}</span>
+          {jar.isControl ? <span>{phrase`control`}</span> : null} <span>{datesWords(jar)}</span>
         </>
       }
       actions={

@@ -1,5 +1,6 @@
 import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
 import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
@@ -36,14 +37,14 @@ function StoodTable({ course, measures }: { readonly course: Course; readonly me
         rows={jars}
         rowKey={({ jar }) => jar}
         columns={[
-          { head: 'Jar', cell: ({ label, level }) => `${label} (${level})` },
-          { head: 'Stood', cell: ({ stood }) => hoursWords(stood?.hours ?? 0), isFigure: true },
+          { head: phrase`Jar`, cell: ({ label, level }) => `${label} (${level})` },
+          { head: phrase`Stood`, cell: ({ stood }) => hoursWords(stood?.hours ?? 0), isFigure: true },
           {
             head: courseWords.stoodColumn(comparedAt),
             cell: ({ stood }) => (stood === null ? '–' : equivalentWords(stood.equivalent)),
             isFigure: true,
           },
-          { head: 'Reckoned', cell: ({ stood }) => courseWords.stoodFrom[stood?.from ?? 'usual'](comparedAt) },
+          { head: phrase`Reckoned`, cell: ({ stood }) => courseWords.stoodFrom[stood?.from ?? 'usual'](comparedAt) },
         ]}
       />
     </div>
@@ -81,8 +82,8 @@ function CourseSection({ trial, measures }: TrialScienceProps) {
                       rows={read}
                       rowKey={({ jar }) => jar}
                       columns={[
-                        { head: 'Jar', cell: ({ label, level }) => `${label} (${level})` },
-                        { head: 'When', cell: (one) => sweetWords(one, wanted_brix) },
+                        { head: phrase`Jar`, cell: ({ label, level }) => `${label} (${level})` },
+                        { head: phrase`When`, cell: (one) => sweetWords(one, wanted_brix) },
                       ]}
                     />
                   )}
@@ -112,30 +113,30 @@ function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly me
         rows={sheets.levels}
         rowKey={({ level }) => level}
         columns={[
-          { head: 'Level', cell: ({ level }) => level },
+          { head: phrase`Level`, cell: ({ level }) => level },
           {
-            head: 'Volume',
+            head: phrase`Volume`,
             cell: ({ sheet }) => (sheet === null ? words.notKnown : measures.volume(sheet.volume_mL)),
             isFigure: true,
           },
           {
-            head: 'Full',
+            head: phrase`Full`,
             cell: ({ sheet }) => (sheet === null ? words.notKnown : `${Math.round(sheet.fillFraction * 100)} %`),
             isFigure: true,
           },
           {
-            head: 'Sugar',
+            head: phrase`Sugar`,
             cell: ({ sheet }) =>
               sheet?.sugar.total_g_per_L == null ? words.notKnown : measures.sugar(sheet.sugar.total_g_per_L),
             isFigure: true,
           },
           {
-            head: '°Bx',
+            head: phrase`°Bx`,
             cell: ({ sheet }) => sheet?.sugar.brix?.toFixed(1) ?? words.notKnown,
             isFigure: true,
           },
           {
-            head: 'Alcohol at most',
+            head: phrase`Alcohol at most`,
             cell: ({ sheet }) =>
               sheet?.alcohol.ifAllSugar_pctVol == null
                 ? words.notKnown
@@ -143,7 +144,7 @@ function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly me
             isFigure: true,
           },
           {
-            head: 'Starts at',
+            head: phrase`Starts at`,
             cell: ({ sheet }) => (sheet?.thaw == null ? '–' : measures.temperature(sheet.thaw.mix_C)),
             isFigure: true,
           },

@@ -1,7 +1,9 @@
 import { factorWords } from '#core/trial/factor.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { dateWords } from '#renderer/format/moments.ts';
-import { counted, joined, trialStateWords } from '#renderer/format/words.ts';
+import { joined, trialStateWords } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
@@ -47,7 +49,7 @@ export function TrialsPage() {
                   facts={
                     <>
                       <span>{factorWords[trial.factor]}</span> <span>{joined(trial.levels)}</span>{' '}
-                      <span>{counted(trial.jars, 'jar')}</span> <span>from {dateWords(trial.startsAt)}</span>
+                      <span>{counted(trial.jars, 'jar')}</span> <span>{phrase`from ${dateWords(trial.startsAt)}`}</span>
                     </>
                   }
                   end={trialStateWords(trial)}

@@ -1,12 +1,14 @@
+import { phrase } from '#core/words/phrase.ts';
+
 export const words = {
-  title: 'Trials',
-  lead: 'One question each. One thing moves, all else is held.',
-  plan: 'Plan a trial',
+  title: phrase`Trials`,
+  lead: phrase`One question each. One thing moves, all else is held.`,
+  plan: phrase`Plan a trial`,
   empty: {
-    title: 'Ask one question',
+    title: phrase`Ask one question`,
     lines: [
-      'How many days? How much fruit? Fresh or frozen? A trial answers one such question with a handful of jars from the same base, one of them the control: what you would make today.',
-      'Afterwards you taste them blind, and see how much differs and how sure that is.',
+      phrase`How many days? How much fruit? Fresh or frozen? A trial answers one such question with a handful of jars from the same base, one of them the control: what you would make today.`,
+      phrase`Afterwards you taste them blind, and see how much differs and how sure that is.`,
     ],
   },
 } as const;

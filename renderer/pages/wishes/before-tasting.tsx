@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PanelSight } from '#renderer/parts/panel-sight/panel-sight.tsx';
@@ -17,7 +18,7 @@ function NumberChoice({ label, value, most, onChange }: NumberChoiceProps) {
   const read = Number(text);
   const isGood = text.trim() !== '' && Number.isInteger(read) && read >= 1 && read <= most;
   return (
-    <Field label={label} fault={isGood ? undefined : `A whole number from 1 to ${most}.`}>
+    <Field label={label} fault={isGood ? undefined : phrase`A whole number from 1 to ${most}.`}>
       {(wiring) => (
         <input
           {...wiring}

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { typedNumber } from '#renderer/format/number-field.ts';
 import { capital } from '#renderer/format/words.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
@@ -70,7 +71,7 @@ export function WishRow({ place, keeper }: { readonly place: WishPlace; readonly
   return (
     <fieldset className="wish">
       <legend>
-        {name} <span className="wish-scale soft small">{`${attribute.low} to ${attribute.high}`}</span>
+        {name} <span className="wish-scale soft small">{phrase`${attribute.low} to ${attribute.high}`}</span>
       </legend>
       <select
         aria-label={words.goal(name)}

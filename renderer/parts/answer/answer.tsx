@@ -1,5 +1,6 @@
 import type { UseQueryResult } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import type { Failure } from '#shared/failure.ts';
 import './answer.css';
@@ -16,13 +17,9 @@ export function Answer<Value>({ of: answer, children }: AnswerProps<Value>) {
     return (
       <div className="answer-fault" role="alert">
         <p>{answer.error.message}</p>
-        <Button onClick={() => void answer.refetch()}>Try again</Button>
+        <Button onClick={() => void answer.refetch()}>{phrase`Try again`}</Button>
       </div>
     );
   }
-  return (
-    <p className="answer-pending soft" role="status">
-      Reading…
-    </p>
-  );
+  return <p className="answer-pending soft" role="status">{phrase`Reading…`}</p>;
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
@@ -30,7 +31,7 @@ export function BottleIt({ source }: { readonly source: BottleSource }) {
 export function BottlesOfJar({ jar }: { readonly jar: ValueOf<'jars:open'>['jar'] }) {
   const bottles = useAnswer('bottles:list', { jar: jar.id });
   if (jar.state === 'planned') return null;
-  const source = { owner: { jar: jar.id }, name: `jar ${jar.label}` };
+  const source = { owner: { jar: jar.id }, name: phrase`jar ${jar.label}` };
   return (
     <section className="section">
       <div className="section-head">

@@ -1,4 +1,5 @@
 import type { CautionCode, Caution as SaidCaution } from '#core/ferment/caution.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { Caution } from './caution.tsx';
 import './caution-list.css';
 
@@ -24,10 +25,10 @@ const grave: readonly CautionCode[] = [
 
 const names: Readonly<Partial<Record<CautionCode, string>>> = {
   'alcohol-bound': 'alcohol',
-  'cold-start': 'the cold start',
+  'cold-start': phrase`the cold start`,
   'ph-measure': 'acidity',
-  'live-drink': 'who should ask first',
-  'chlorinated-water': 'tap water',
+  'live-drink': phrase`who should ask first`,
+  'chlorinated-water': phrase`tap water`,
   selling: 'selling',
 };
 
@@ -54,15 +55,11 @@ export function CautionList({ cautions, without = [] }: CautionListProps) {
       {open.map(drawn)}
       {folded.length === 0 ? null : (
         <details>
-          <summary>
-            More usual cautions: {[...new Set(folded.map(({ code }) => names[code] ?? code))].join(', ')}
-          </summary>
+          <summary>{phrase`More usual cautions: ${[...new Set(folded.map(({ code }) => names[code] ?? code))].join(', ')}`}</summary>
           <div className="caution-list">{folded.map(drawn)}</div>
         </details>
       )}
-      <p className="soft small">
-        The usual cautions of the trade. They defer to your local rules and to licensed practice.
-      </p>
+      <p className="soft small">{phrase`The usual cautions of the trade. They defer to your local rules and to licensed practice.`}</p>
     </div>
   );
 }

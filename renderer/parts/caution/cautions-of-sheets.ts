@@ -3,6 +3,7 @@ import type { JarVessel } from '#core/ferment/jar-input.ts';
 import type { JarSheet } from '#core/ferment/jar-sheet.ts';
 import { pressureCautions } from '#core/ferment/pressure-cautions.ts';
 import { mouldCaution } from '#core/ferment/standing-cautions.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { joined } from '#renderer/format/words.ts';
 
 /** A level's sheet; null where it can't be worked out. */
@@ -33,9 +34,13 @@ export function cautionsOfSheets(levels: readonly LevelSheet[], vessel: JarVesse
     const differ = new Set(own.map(({ caution }) => caution.message)).size > 1;
     if (known.length === 1 || (!differ && own.length === known.length)) return [gravest.caution];
     const names = joined(own.map(({ one }) => `“${one.level}”`));
-    const most = `most in “${gravest.one.level}”`;
+    const most = phrase`most in “${gravest.one.level}”`;
     const isAll = own.length === known.length;
-    const about = isAll ? `The ${most}` : differ && own.length > 1 ? `In ${names}, the ${most}` : `In ${names}`;
+    const about = isAll
+      ? phrase`The ${most}`
+      : differ && own.length > 1
+        ? phrase`In ${names}, the ${most}`
+        : phrase`In ${names}`;
     return [{ ...gravest.caution, message: `${about}: ${gravest.caution.message}` }];
   });
 }

@@ -1,16 +1,17 @@
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
-import { counted } from '#renderer/format/words.ts';
+import { counted } from '#renderer/format/counted.ts';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 
 /** Fills an empty kitchen with the invented example. Only offered where nothing is there yet: the desk refuses otherwise. */
 export function SampleKitchenButton() {
   const { mutate, isPending } = useRequest('kitchen:sample', {
-    done: ({ rows }) => `The sample kitchen is here: ${counted(rows, 'row')}, all marked as sample.`,
+    done: ({ rows }) => phrase`The sample kitchen is here: ${counted(rows, 'row')}, all marked as sample.`,
   });
   return (
     <Button disabled={isPending} onClick={() => mutate({})}>
-      {isPending ? 'Laying the table…' : 'Start from the sample kitchen'}
+      {isPending ? phrase`Laying the table…` : phrase`Start from the sample kitchen`}
     </Button>
   );
 }
@@ -19,9 +20,7 @@ export function SampleKitchenButton() {
 export function FirstSteps() {
   return (
     <>
-      <ButtonLink to="/trials/new" weight="main">
-        Plan your first trial
-      </ButtonLink>
+      <ButtonLink to="/trials/new" weight="main">{phrase`Plan your first trial`}</ButtonLink>
       <SampleOnlyWhenEmpty />
     </>
   );

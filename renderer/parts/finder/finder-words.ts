@@ -1,27 +1,28 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 export type Found = ValueOf<'kitchen:find'>['found'][number];
 
 export const finderWords = {
-  open: 'Find',
-  title: 'Find in this kitchen',
-  label: 'A jar, trial, taster, recipe, or something to do',
-  results: 'What was found',
-  none: 'Nothing answers to these words.',
-  more: (count: number) => `and ${count} more: write another word`,
-  count: (count: number) => (count === 1 ? 'one found' : `${count} found`),
-  failed: 'The kitchen could not be asked.',
+  open: phrase`Find`,
+  title: phrase`Find in this kitchen`,
+  label: phrase`A jar, trial, taster, recipe, or something to do`,
+  results: phrase`What was found`,
+  none: phrase`Nothing answers to these words.`,
+  more: (count: number) => phrase`and ${count} more: write another word`,
+  count: (count: number) => (count === 1 ? phrase`one found` : phrase`${count} found`),
+  failed: phrase`The kitchen could not be asked.`,
 } as const;
 
 export const kindWords: Readonly<Record<Found['kind'], string>> = {
-  trial: 'Trial',
-  jar: 'Jar',
-  tasting: 'Tasting',
-  taster: 'Taster',
-  'house-recipe': 'House recipe',
-  base: 'Base',
-  culture: 'Culture',
-  ingredient: 'Pantry',
+  trial: phrase`Trial`,
+  jar: phrase`Jar`,
+  tasting: phrase`Tasting`,
+  taster: phrase`Taster`,
+  'house-recipe': phrase`House recipe`,
+  base: phrase`Base`,
+  culture: phrase`Culture`,
+  ingredient: phrase`Pantry`,
 };
 
 const places: Readonly<Record<Found['kind'], (id: string) => string>> = {
@@ -49,14 +50,14 @@ export interface Act {
 
 /** Things to do, found by their words. */
 export const acts: readonly Act[] = [
-  { name: 'Plan a trial', to: '/trials/new', also: 'new start question jars' },
-  { name: 'Look at today', to: '/', also: 'due stir pull' },
-  { name: 'Look at the sips', to: '/sips', also: 'own taste' },
-  { name: 'Look at bases and cultures', to: '/bases', also: 'first ferment strain feed' },
-  { name: 'Look at the pantry', to: '/pantry', also: 'ingredients prices fruit' },
-  { name: 'Look at tasters', to: '/tasters', also: 'panel people' },
-  { name: 'Back up the kitchen', to: '/data', also: 'data copy check history bin export' },
-  { name: 'Take in a file', to: '/data', also: 'import trial kitchen data' },
+  { name: phrase`Plan a trial`, to: '/trials/new', also: phrase`new start question jars` },
+  { name: phrase`Look at today`, to: '/', also: phrase`due stir pull` },
+  { name: phrase`Look at the sips`, to: '/sips', also: phrase`own taste` },
+  { name: phrase`Look at bases and cultures`, to: '/bases', also: phrase`first ferment strain feed` },
+  { name: phrase`Look at the pantry`, to: '/pantry', also: phrase`ingredients prices fruit` },
+  { name: phrase`Look at tasters`, to: '/tasters', also: phrase`panel people` },
+  { name: phrase`Back up the kitchen`, to: '/data', also: phrase`data copy check history bin export` },
+  { name: phrase`Take in a file`, to: '/data', also: phrase`import trial kitchen data` },
 ];
 
 function plain(words: string): string {

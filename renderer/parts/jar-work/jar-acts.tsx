@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { DiscardSheet } from './discard-sheet.tsx';
 import { actsOf, type Jar } from './next-act.ts';
@@ -17,7 +18,7 @@ export function JarActs({ jar, isMain = false }: { readonly jar: Jar; readonly i
           key={kind}
           weight={isMain && place === 0 ? 'main' : 'plain'}
           disabled={isBusy}
-          aria-label={`${actWords[kind].one} jar ${jar.label}`}
+          aria-label={phrase`${actWords[kind].one} jar ${jar.label}`}
           onClick={() => act(kind, [jar])}
         >
           {actWords[kind].one}

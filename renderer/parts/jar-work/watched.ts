@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 /** What readings and sightings are written down of: a jar or a base. */
@@ -8,7 +9,7 @@ export interface Watched {
 }
 
 export function watchedJar({ id, label }: Pick<ValueOf<'jars:open'>['jar'], 'id' | 'label'>): Watched {
-  return { owner: { jar: id }, name: `jar ${label}` };
+  return { owner: { jar: id }, name: phrase`jar ${label}` };
 }
 
 export function watchedBase({ id, name }: Pick<ValueOf<'bases:open'>, 'id' | 'name'>): Watched {

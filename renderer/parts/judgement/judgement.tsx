@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -18,7 +19,7 @@ function LevelBars({ levels, winner }: Judged) {
           <span className="judged-bar" aria-hidden="true">
             <span style={{ '--share': each.winShare }} />
           </span>
-          <span className="judged-bar-words figures">first in {shareWords(each.winShare)}</span>
+          <span className="judged-bar-words figures">{phrase`first in ${shareWords(each.winShare)}`}</span>
         </li>
       ))}
     </ul>
@@ -40,15 +41,12 @@ function JudgedLevels({ judged }: { readonly judged: Judged }) {
           rows={judged.levels}
           rowKey={({ level }) => level}
           columns={[
-            { head: 'Level', cell: ({ level }) => level },
-            { head: 'How right (95 % interval)', cell: rightWords, isFigure: true },
-            { head: 'First in panels', cell: ({ winShare }) => shareWords(winShare), isFigure: true },
+            { head: phrase`Level`, cell: ({ level }) => level },
+            { head: phrase`How right (95 % interval)`, cell: rightWords, isFigure: true },
+            { head: phrase`First in panels`, cell: ({ winShare }) => shareWords(winShare), isFigure: true },
           ]}
         />
-        <p className="small soft">
-          How right: 0 will not do, 100 meets every wish fully; one wish that is not met at all spoils the whole. The
-          panel is drawn again taster by taster, 5,000 times. It tells nothing about doubt in the jars themselves.
-        </p>
+        <p className="small soft">{phrase`How right: 0 will not do, 100 meets every wish fully; one wish that is not met at all spoils the whole. The panel is drawn again taster by taster, 5,000 times. It tells nothing about doubt in the jars themselves.`}</p>
       </details>
     </>
   );

@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** How often each sample stood in each place, and came straight after each other one. */
 export interface OrderCounts {
   readonly samples: readonly string[];
@@ -35,7 +37,7 @@ export function countOrders(orders: readonly (readonly string[])[]): OrderCounts
 export function timesWords(counts: readonly number[]): string {
   const least = Math.min(...counts);
   const most = Math.max(...counts);
-  if (least === 0 && most > 0) return most === 1 ? 'at most once' : `at most ${most} times`;
-  if (least !== most) return `${least} to ${most} times`;
-  return most === 1 ? 'once' : `${most} times`;
+  if (least === 0 && most > 0) return most === 1 ? phrase`at most once` : phrase`at most ${most} times`;
+  if (least !== most) return phrase`${least} to ${most} times`;
+  return most === 1 ? phrase`once` : phrase`${most} times`;
 }

@@ -1,18 +1,19 @@
+import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { countOrders, timesWords } from './count-orders.ts';
 import './order-balance.css';
 
 const words = {
-  summary: 'How evenly the serving orders are spread',
-  why: 'What is tasted first, and what comes just before, colours what one tastes. So the orders give every sample each place, and each one before it, as evenly as this many tasters allow.',
-  inPlace: (times: string) => `Each sample stands in each place ${times}.`,
-  after: (times: string) => `Each comes straight after each other one ${times}.`,
-  placeTable: 'How often each sample stands in each place',
-  afterTable: 'How often a sample comes straight after another',
-  sample: 'Sample',
-  place: (place: number) => `Place ${place}`,
-  first: 'First',
-  next: (later: string) => `then ${later}`,
+  summary: phrase`How evenly the serving orders are spread`,
+  why: phrase`What is tasted first, and what comes just before, colours what one tastes. So the orders give every sample each place, and each one before it, as evenly as this many tasters allow.`,
+  inPlace: (times: string) => phrase`Each sample stands in each place ${times}.`,
+  after: (times: string) => phrase`Each comes straight after each other one ${times}.`,
+  placeTable: phrase`How often each sample stands in each place`,
+  afterTable: phrase`How often a sample comes straight after another`,
+  sample: phrase`Sample`,
+  place: (place: number) => phrase`Place ${place}`,
+  first: phrase`First`,
+  next: (later: string) => phrase`then ${later}`,
 } as const;
 
 /** Serving orders counted: each sample in each place, and after each other one. */

@@ -1,4 +1,5 @@
 import { lazy, Suspense, useRef, useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { TakeChart } from '#renderer/charts/take-chart.tsx';
 import { typedNumber } from '#renderer/format/number-field.ts';
@@ -12,7 +13,7 @@ import './panel-sight.css';
 /** Comes with the drawing library, which the first screen does without. */
 const SightDrawing = lazy(async () => ({ default: (await import('./sight-drawing.tsx')).SightDrawing }));
 
-const title = 'What the panel will see';
+const title = phrase`What the panel will see`;
 
 /** Where the drawing ends, in points. */
 const upTo = 8;
@@ -46,9 +47,7 @@ export function PanelSight(panel: Panel) {
         <figure className="sight">
           <figcaption role="status">
             <p className="sight-first">{sightSentence(panel, value.detectableDifference)}</p>
-            <p className="soft">
-              “Most likely” is 8 times in 10. A smaller gap may be there and go unseen: not seen is not “the same”.
-            </p>
+            <p className="soft">{phrase`“Most likely” is 8 times in 10. A smaller gap may be there and go unseen: not seen is not “the same”.`}</p>
           </figcaption>
           <div ref={drawing} className="sight-drawing">
             <Suspense fallback={null}>
@@ -57,8 +56,8 @@ export function PanelSight(panel: Panel) {
           </div>
           <div className="sight-needed">
             <Field
-              label="Tasters for a gap of (points)"
-              fault={gap === null ? 'A number of points above 0, up to 100.' : undefined}
+              label={phrase`Tasters for a gap of (points)`}
+              fault={gap === null ? phrase`A number of points above 0, up to 100.` : undefined}
             >
               {(wiring) => (
                 <input
@@ -76,14 +75,14 @@ export function PanelSight(panel: Panel) {
             </p>
           </div>
           <details>
-            <summary>The chance to see a gap, as a table</summary>
+            <summary>{phrase`The chance to see a gap, as a table`}</summary>
             <DataTable
-              caption="The chance to see a gap"
+              caption={phrase`The chance to see a gap`}
               rows={value.curve.filter(({ difference }) => difference > 0 && Number.isInteger(round(difference)))}
               rowKey={({ difference }) => String(difference)}
               columns={[
-                { head: 'Gap (points)', cell: ({ difference }) => round(difference) },
-                { head: 'Chance to see it', cell: (row) => `${Math.round(row.power * 100)} %`, isFigure: true },
+                { head: phrase`Gap (points)`, cell: ({ difference }) => round(difference) },
+                { head: phrase`Chance to see it`, cell: (row) => `${Math.round(row.power * 100)} %`, isFigure: true },
               ]}
             />
           </details>
@@ -109,7 +108,7 @@ export function PanelSight(panel: Panel) {
 /** The curve as rows for a spreadsheet. */
 function rowsOf(curve: readonly { readonly difference: number; readonly power: number }[]): (string | number)[][] {
   return [
-    ['gap (points)', 'chance to see it'],
+    [phrase`gap (points)`, phrase`chance to see it`],
     ...curve.map(({ difference, power: chance }) => [round(difference), Number(chance.toPrecision(6))]),
   ];
 }

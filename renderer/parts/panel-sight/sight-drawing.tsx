@@ -8,6 +8,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 interface SightDrawingProps {
@@ -28,8 +29,8 @@ export function SightDrawing({ sight, upTo, power }: SightDrawingProps) {
       <LineChart
         data={curve}
         margin={{ top: 12, right: 16, bottom: 18, left: -8 }}
-        title="The chance to see a gap against its size"
-        desc="The same figures stand in the table below the chart."
+        title={phrase`The chance to see a gap against its size`}
+        desc={phrase`The same figures stand in the table below the chart.`}
       >
         <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
         <XAxis
@@ -38,7 +39,7 @@ export function SightDrawing({ sight, upTo, power }: SightDrawingProps) {
           domain={[0, upTo]}
           ticks={Array.from({ length: upTo + 1 }, (_, points) => points)}
           stroke="var(--line-strong)"
-          label={{ value: 'gap between two samples (points)', position: 'insideBottom', offset: -12 }}
+          label={{ value: phrase`gap between two samples (points)`, position: 'insideBottom', offset: -12 }}
         />
         <YAxis
           type="number"

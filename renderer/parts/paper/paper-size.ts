@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** A sheet that a printer takes, upright. */
 export interface PaperSize {
   readonly width_mm: number;
@@ -12,4 +14,4 @@ export const paperSizes: Readonly<Record<PaperName, PaperSize>> = {
   letter: { width_mm: 215.9, height_mm: 279.4 },
 };
 
-export const paperNames: Readonly<Record<PaperName, string>> = { a4: 'A4', letter: 'US letter' };
+export const paperNames: Readonly<Record<PaperName, string>> = { a4: 'A4', letter: phrase`US letter` };

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { usePicture } from './use-picture.ts';
 import { words } from './words.ts';
@@ -63,7 +64,7 @@ export function PhotoPicture({ photo, what }: PhotoPictureProps) {
         <form method="dialog">
           <p>{said}</p>
           {/* biome-ignore lint/a11y/useButtonType: it closes the dialog by its form */}
-          <button className="button is-plain">Close</button>
+          <button className="button is-plain">{phrase`Close`}</button>
         </form>
       </dialog>
     </>

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { refusedPictureWords } from '#shared/picture-kind.ts';
 
 /** Why a file did not become a photo. */
@@ -5,27 +6,25 @@ export type PictureFault = keyof typeof refusedPictureWords | 'too-large' | 'und
 
 export const pictureFaultWords: Readonly<Record<PictureFault, string>> = {
   ...refusedPictureWords,
-  'too-large': 'This file is larger than 100 MB. Save the picture smaller, and add that.',
-  undecoded:
-    'This picture can’t be read: it is cut off, damaged, or larger than can be shown. Save it anew as JPEG, and add that.',
-  unencoded:
-    'There was not enough memory to make this picture smaller. Close other programs, or save it smaller first.',
+  'too-large': phrase`This file is larger than 100 MB. Save the picture smaller, and add that.`,
+  undecoded: phrase`This picture can’t be read: it is cut off, damaged, or larger than can be shown. Save it anew as JPEG, and add that.`,
+  unencoded: phrase`There was not enough memory to make this picture smaller. Close other programs, or save it smaller first.`,
 };
 
 export const words = {
-  add: 'Add photos',
-  drop: 'or drop pictures here, or paste one.',
-  dropNow: 'Let go to add.',
-  kept: 'Kept at up to 1600 pixels, without the place and camera that a picture may tell.',
-  adding: (name: string) => `Adding ${name}…`,
-  added: (count: number) => (count === 1 ? 'The photo is added.' : `${count} photos are added.`),
+  add: phrase`Add photos`,
+  drop: phrase`or drop pictures here, or paste one.`,
+  dropNow: phrase`Let go to add.`,
+  kept: phrase`Kept at up to 1600 pixels, without the place and camera that a picture may tell.`,
+  adding: (name: string) => phrase`Adding ${name}…`,
+  added: (count: number) => (count === 1 ? phrase`The photo is added.` : phrase`${count} photos are added.`),
   refused: (name: string, why: string) => `${name}: ${why}`,
-  pasted: 'The pasted picture',
-  of: (jar: string, when: string) => `Jar ${jar}, ${when}`,
-  show: (what: string) => `Show large: ${what}`,
-  missing: 'Its file is missing.',
-  altered: 'Its file was altered, so it is not shown.',
-  remove: 'Take out',
-  removeOf: (what: string) => `Take out the photo: ${what}`,
-  removed: 'The photo is taken out.',
+  pasted: phrase`The pasted picture`,
+  of: (jar: string, when: string) => phrase`Jar ${jar}, ${when}`,
+  show: (what: string) => phrase`Show large: ${what}`,
+  missing: phrase`Its file is missing.`,
+  altered: phrase`Its file was altered, so it is not shown.`,
+  remove: phrase`Take out`,
+  removeOf: (what: string) => phrase`Take out the photo: ${what}`,
+  removed: phrase`The photo is taken out.`,
 } as const;

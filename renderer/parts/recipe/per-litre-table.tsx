@@ -1,5 +1,6 @@
 import { formulaOfJar } from '#core/recipe/formula-of-jar.ts';
 import { ingredientName } from '#core/trial/formula.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -25,14 +26,14 @@ export function PerLitreTable({
   }));
   const base = {
     key: 'base',
-    name: 'Base',
+    name: phrase`Base`,
     state: null,
     perLitre: measures.volume(1000),
     perVessel: measures.volume(version.base_mL),
   };
   const makes = {
     key: 'makes',
-    name: 'Makes about',
+    name: phrase`Makes about`,
     state: null,
     perLitre: measures.volume((1000 * version.volume_mL) / version.base_mL),
     perVessel: measures.volume(version.volume_mL),
@@ -40,16 +41,16 @@ export function PerLitreTable({
   const none = { key: 'none', name: words.nothingAdded, state: null, perLitre: '–', perVessel: '–' };
   return (
     <DataTable
-      caption="The formula per litre of base and per vessel"
+      caption={phrase`The formula per litre of base and per vessel`}
       rows={[base, ...(lines.length === 0 ? [none] : lines), makes]}
       rowKey={({ key }) => key}
       columns={[
         {
-          head: 'What',
+          head: phrase`What`,
           cell: ({ name, state }) => (state === null || name.includes(state) ? name : `${name}, ${state}`),
         },
-        { head: 'Per litre of base', cell: (line) => line.perLitre, isFigure: true },
-        { head: 'Per vessel', cell: (line) => line.perVessel, isFigure: true },
+        { head: phrase`Per litre of base`, cell: (line) => line.perLitre, isFigure: true },
+        { head: phrase`Per vessel`, cell: (line) => line.perVessel, isFigure: true },
       ]}
     />
   );

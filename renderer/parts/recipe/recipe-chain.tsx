@@ -1,5 +1,7 @@
 import { Link } from 'wouter';
-import { counted, joined } from '#renderer/format/words.ts';
+import { phrase } from '#core/words/phrase.ts';
+import { counted } from '#renderer/format/counted.ts';
+import { joined } from '#renderer/format/words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 import './recipe-parts.css';
@@ -13,17 +15,18 @@ export function RecipeChain({ chain, basis }: Pick<Draft, 'chain' | 'basis'>) {
   return (
     <ol className="chain">
       <li>
-        Trial: <Link href={trial}>{chain.trial.question}</Link>
+        {phrase`Trial:`} <Link href={trial}>{chain.trial.question}</Link>
       </li>
-      {chain.level === null ? null : <li>Level: {chain.level.name}</li>}
+      {chain.level === null ? null : <li>{phrase`Level: ${chain.level.name}`}</li>}
       {chain.jars.length === 0 ? null : (
         <li>
-          {chain.jars.length === 1 ? 'Jar' : 'Jars'} {joined(chain.jars.map(({ label }) => label))}
+          {chain.jars.length === 1 ? phrase`Jar` : phrase`Jars`} {joined(chain.jars.map(({ label }) => label))}
         </li>
       )}
       {chain.tastings.map(({ id, name, scores }) => (
         <li key={id}>
-          Tasting: <Link href={`${trial}/findings`}>{name}</Link>, {counted(scores, 'score')} of this level
+          {phrase`Tasting:`} <Link href={`${trial}/findings`}>{name}</Link>
+          {phrase`, ${counted(scores, 'score')} of this level`}
         </li>
       ))}
       <li>{words.plainBasis[basis]}</li>

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -17,14 +18,14 @@ export function TargetTable({ version }: { readonly version: Pick<Draft, 'target
         rows={version.target}
         rowKey={({ attribute }) => attribute}
         columns={[
-          { head: 'Attribute', cell: ({ attribute }) => capital(attribute) },
-          { head: isPanel ? 'Mean' : 'Your sips', cell: ({ mean }) => figureWords(mean), isFigure: true },
+          { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
+          { head: isPanel ? phrase`Mean` : phrase`Your sips`, cell: ({ mean }) => figureWords(mean), isFigure: true },
           {
-            head: 'Spread',
+            head: phrase`Spread`,
             cell: ({ spread }) => (spread === null ? '–' : `± ${figureWords(spread)}`),
             isFigure: true,
           },
-          { head: isPanel ? 'Tasters' : 'Jars', cell: ({ n }) => n, isFigure: true },
+          { head: isPanel ? phrase`Tasters` : phrase`Jars`, cell: ({ n }) => n, isFigure: true },
         ]}
       />
       <p className="soft small">{isPanel ? words.spreadOfPanel : words.targetOfSips}</p>

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import './sheet.css';
 
 interface SheetProps {
@@ -21,7 +22,7 @@ export function Sheet({ title, onClose, children }: SheetProps) {
     <dialog ref={dialog} className="sheet" aria-labelledby={id} onClose={onClose}>
       <header className="sheet-head">
         <h2 id={id}>{title}</h2>
-        <button type="button" className="sheet-close" aria-label="Close" onClick={onClose}>
+        <button type="button" className="sheet-close" aria-label={phrase`Close`} onClick={onClose}>
           ×
         </button>
       </header>

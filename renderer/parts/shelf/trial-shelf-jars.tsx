@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { dayOfJar, dayWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { additionWords, coverWords, daysWords, jarStateWords, joined } from '#renderer/format/words.ts';
@@ -10,10 +11,12 @@ type Jar = Trial['jarsWhole'][number];
 
 /** How a jar is doing, in a few words for the shelf's edge. */
 export function jarDayWords(jar: Jar, days: number, now: number): string {
-  if (jar.state === 'planned') return `starts ${dayWords(jar.plannedStart)}`;
+  if (jar.state === 'planned') return phrase`starts ${dayWords(jar.plannedStart)}`;
   if (jar.state !== 'fermenting' || jar.startedAt === null) return jarStateWords[jar.state];
   const late = Date.parse(jar.plannedPull) < now;
-  return late ? `due ${dayWords(jar.plannedPull)}` : `day ${dayOfJar(jar.startedAt, now)} of ${daysWords(days)}`;
+  return late
+    ? phrase`due ${dayWords(jar.plannedPull)}`
+    : phrase`day ${dayOfJar(jar.startedAt, now)} of ${daysWords(days)}`;
 }
 
 /** Share of its days that a jar has stood, 0–1. */
@@ -47,7 +50,7 @@ export function trialShelfJars(
     return [
       {
         key: jar.id,
-        to: { href: `/jars/${jar.id}`, words: `Open jar ${jar.label}` },
+        to: { href: `/jars/${jar.id}`, words: phrase`Open jar ${jar.label}` },
         vessel: trial.vessel,
         contents,
         additions: inside,
@@ -57,16 +60,18 @@ export function trialShelfJars(
         isBubbling: jar.state === 'fermenting',
         isGhost: jar.state === 'planned' || jar.state === 'discarded',
         words: [
-          `Jar ${jar.label}, ${jar.levelName}${jar.isControl ? ', the control' : ''}: ${doing}`,
-          `${measures.volume(contents.volume_mL)} in ${measures.volume(trial.vessel.capacity_mL)}`,
-          held.length === 0 ? 'nothing added' : joined(held),
+          jar.isControl
+            ? phrase`Jar ${jar.label}, ${jar.levelName}, the control: ${doing}`
+            : phrase`Jar ${jar.label}, ${jar.levelName}: ${doing}`,
+          phrase`${measures.volume(contents.volume_mL)} in ${measures.volume(trial.vessel.capacity_mL)}`,
+          held.length === 0 ? phrase`nothing added` : joined(held),
           ...(formula.cover === null ? [] : [coverWords[formula.cover]]),
         ].join('; '),
         under: (
           <>
             <span>
               <strong>{jar.levelName}</strong>
-              {jar.isControl ? <span className="soft"> control</span> : null}
+              {jar.isControl ? <span className="soft"> {phrase`control`}</span> : null}
             </span>
             <span className="soft">{doing}</span>
           </>

@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { hedonicWords } from '#shared/hedonic-words.ts';
 
 // A sip in four digits: tang, fizz, sweetness, liking.
@@ -33,27 +34,27 @@ export function readSip(text: string): SipReading {
   const hasSpaces = /\s/.test(written);
   const pieces = hasSpaces ? written.split(/\s+/) : [...written];
   if (pieces.length < sipParts.length) {
-    return { kind: 'fault', message: `Still to come: ${sipParts.slice(pieces.length).join(', ')}.` };
+    return { kind: 'fault', message: phrase`Still to come: ${sipParts.slice(pieces.length).join(', ')}.` };
   }
   if (pieces.length > sipParts.length) {
     const message = hasSpaces
-      ? `A sip has four numbers (${sipParts.join(', ')}); here are ${pieces.length}.`
-      : 'That is more than four digits. Put spaces between the numbers when one of them is 10 or has a decimal.';
+      ? phrase`A sip has four numbers (${sipParts.join(', ')}); here are ${pieces.length}.`
+      : phrase`That is more than four digits. Put spaces between the numbers when one of them is 10 or has a decimal.`;
     return { kind: 'fault', message };
   }
   const scores: Partial<Record<SipPart, number>> = {};
   for (const [place, part] of sipParts.entries()) {
     const piece = pieces[place] ?? '';
     if (piece === '-' || piece === '–') continue;
-    if (!numeral.test(piece)) return { kind: 'fault', message: `“${piece}” is not a number.` };
+    if (!numeral.test(piece)) return { kind: 'fault', message: phrase`“${piece}” is not a number.` };
     const score = Number(piece.replace(',', '.'));
     const [low, high] = scales[part];
     if (score < low || score > high) {
-      return { kind: 'fault', message: `${part} goes from ${low} to ${high}; ${piece} is outside.` };
+      return { kind: 'fault', message: phrase`${part} goes from ${low} to ${high}; ${piece} is outside.` };
     }
     scores[part] = score;
   }
-  if (Object.keys(scores).length === 0) return { kind: 'fault', message: 'Give at least one of the four.' };
+  if (Object.keys(scores).length === 0) return { kind: 'fault', message: phrase`Give at least one of the four.` };
   return { kind: 'sip', scores };
 }
 

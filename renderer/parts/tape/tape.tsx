@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import './tape.css';
 
 /** A strip of masking tape with something written on it. */
@@ -8,5 +9,5 @@ export function Tape({ children, small = false }: { readonly children: ReactNode
 
 /** The mark of a row that came with the sample kitchen. */
 export function SampleMark({ when = true }: { readonly when?: boolean }) {
-  return when ? <Tape small>sample</Tape> : null;
+  return when ? <Tape small>{phrase`sample`}</Tape> : null;
 }

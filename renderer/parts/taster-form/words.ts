@@ -1,8 +1,10 @@
+import { phrase } from '#core/words/phrase.ts';
+
 export const words = {
-  name: 'Name',
-  avoids: 'Avoids',
-  avoidsAlcohol: 'Avoids alcohol',
-  note: 'Note',
-  keep: 'Keep',
-  kept: 'Kept.',
+  name: phrase`Name`,
+  avoids: phrase`Avoids`,
+  avoidsAlcohol: phrase`Avoids alcohol`,
+  note: phrase`Note`,
+  keep: phrase`Keep`,
+  kept: phrase`Kept.`,
 } as const;

@@ -1,4 +1,5 @@
 import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import './toasts.css';
 
 export interface Toast {
@@ -59,7 +60,12 @@ export function ToastRegion({ children }: { readonly children: ReactNode }) {
                 {action.words}
               </button>
             )}
-            <button type="button" className="toast-away" onClick={() => putAway(id)} aria-label={`Put away: ${words}`}>
+            <button
+              type="button"
+              className="toast-away"
+              onClick={() => putAway(id)}
+              aria-label={phrase`Put away: ${words}`}
+            >
               ×
             </button>
           </p>

@@ -1,5 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { ask } from '#renderer/app/ask.ts';
 import type { Failure } from '#shared/failure.ts';
 import { useToasts } from './toasts.tsx';
@@ -19,18 +20,21 @@ export function useSayWithUndo(): (words: string, onUndone?: () => void) => Prom
         try {
           const now = await ask('undo:state', {});
           if (now.undo !== mine?.undo) {
-            say({ kind: 'fault', words: 'Something else was done since. The undo button takes back the latest step.' });
+            say({
+              kind: 'fault',
+              words: phrase`Something else was done since. The undo button takes back the latest step.`,
+            });
             return;
           }
           const { summary } = await ask('undo:last', {});
-          say({ kind: 'done', words: `Undone: ${summary}` });
+          say({ kind: 'done', words: phrase`Undone: ${summary}` });
           onUndone?.();
           void client.invalidateQueries();
         } catch (error) {
           say({ kind: 'fault', words: (error as Failure).message });
         }
       };
-      const offer = mine?.undo == null ? undefined : { words: 'Undo', act: () => void undo() };
+      const offer = mine?.undo == null ? undefined : { words: phrase`Undo`, act: () => void undo() };
       say({ kind: 'done', words, action: offer });
     },
     [client, say],

@@ -1,6 +1,8 @@
 import { Link } from 'wouter';
 import { factorWords } from '#core/trial/factor.ts';
-import { counted, trialStateWords } from '#renderer/format/words.ts';
+import { phrase } from '#core/words/phrase.ts';
+import { counted } from '#renderer/format/counted.ts';
+import { trialStateWords } from '#renderer/format/words.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -10,10 +12,10 @@ import './trial-head.css';
 export type TrialStep = 'jars' | 'taste' | 'findings' | 'promote';
 
 const steps: readonly { readonly step: TrialStep; readonly name: string; readonly path: string }[] = [
-  { step: 'jars', name: 'Jars', path: '' },
-  { step: 'taste', name: 'Taste', path: '/taste' },
-  { step: 'findings', name: 'Findings', path: '/findings' },
-  { step: 'promote', name: 'Promote', path: '/promote' },
+  { step: 'jars', name: phrase`Jars`, path: '' },
+  { step: 'taste', name: phrase`Taste`, path: '/taste' },
+  { step: 'findings', name: phrase`Findings`, path: '/findings' },
+  { step: 'promote', name: phrase`Promote`, path: '/promote' },
 ];
 
 interface TrialHeadProps {
@@ -28,7 +30,7 @@ export function TrialHead({ trial, step }: TrialHeadProps) {
       <PageHead
         above={
           <>
-            <Link href="/trials">Trials</Link>
+            <Link href="/trials">{phrase`Trials`}</Link>
             <span className="soft">{factorWords[trial.factor]}</span>
             <SampleMark when={trial.isSample} />
           </>
@@ -36,7 +38,7 @@ export function TrialHead({ trial, step }: TrialHeadProps) {
         title={trial.question}
         lead={`${counted(trial.jars, 'jar')}, ${trialStateWords(trial)}`}
       />
-      <nav className="trial-steps no-print" aria-label="Steps of this trial">
+      <nav className="trial-steps no-print" aria-label={phrase`Steps of this trial`}>
         <ol>
           {steps.map((each) => (
             <li key={each.step}>

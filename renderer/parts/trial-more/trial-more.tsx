@@ -1,4 +1,5 @@
 import type { Factor } from '#core/trial/factor.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { ask } from '#renderer/app/ask.ts';
 import { saveFile } from '#renderer/format/save-file.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
@@ -7,47 +8,52 @@ import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { Failure } from '#shared/failure.ts';
 
 const wantedWords = {
-  title: 'What is wanted',
-  facts: 'Say before the tasting how the drink should be; afterwards see which jar comes closest.',
+  title: phrase`What is wanted`,
+  facts: phrase`Say before the tasting how the drink should be; afterwards see which jar comes closest.`,
 } as const;
 
-const apartFacts = 'Serve two jars blind, again and again, and count who finds the difference.';
+const apartFacts = phrase`Serve two jars blind, again and again, and count who finds the difference.`;
 
 /** The question that a test of two jars answers, by what the trial varies. */
 function apartTitle(factor: Factor): string {
-  return factor === 'state' ? 'Is frozen really different from fresh?' : 'Do two of these jars really taste different?';
+  return factor === 'state'
+    ? phrase`Is frozen really different from fresh?`
+    : phrase`Do two of these jars really taste different?`;
 }
 
 const readingsWords = {
-  title: 'Readings from a table',
-  facts: 'Paste from a spreadsheet, or take a file: each row that can’t be taken says why.',
+  title: phrase`Readings from a table`,
+  facts: phrase`Paste from a spreadsheet, or take a file: each row that can’t be taken says why.`,
 } as const;
 
 const photosWords = {
-  title: 'Photos by day',
-  facts: 'All jars side by side, day by day.',
+  title: phrase`Photos by day`,
+  facts: phrase`All jars side by side, day by day.`,
 } as const;
 
 const giveWords = {
-  title: 'Give it to another kitchen',
-  facts:
-    'One file with its jars, readings, tastings and scores, without photos. Another kitchen takes it in on its Data page.',
-  save: 'Save as a file',
+  title: phrase`Give it to another kitchen`,
+  facts: phrase`One file with its jars, readings, tastings and scores, without photos. Another kitchen takes it in on its Data page.`,
+  save: phrase`Save as a file`,
   saved: (name: string, left: readonly string[], tellsCodes: boolean) =>
     [
-      `${name} was handed to your downloads.`,
-      ...(tellsCodes ? ['A tasting in it is still open: whoever reads the file sees the codes.'] : []),
-      ...(left.length === 0 ? [] : [`Left at home, because jars of other trials were poured too: ${left.join(', ')}.`]),
+      phrase`${name} was handed to your downloads.`,
+      ...(tellsCodes ? [phrase`A tasting in it is still open: whoever reads the file sees the codes.`] : []),
+      ...(left.length === 0
+        ? []
+        : [phrase`Left at home, because jars of other trials were poured too: ${left.join(', ')}.`]),
     ].join(' '),
-  cant: 'The file could not be written.',
+  cant: phrase`The file could not be written.`,
 } as const;
 
 const calendarWords = {
-  title: 'Its days in your telephone',
-  facts: 'A calendar file with what is still to start, pull and taste; each rings when it is due.',
-  save: 'Save calendar',
+  title: phrase`Its days in your telephone`,
+  facts: phrase`A calendar file with what is still to start, pull and taste; each rings when it is due.`,
+  save: phrase`Save calendar`,
   saved: (name: string, events: number) =>
-    `${name} with ${events === 1 ? '1 entry' : `${events} entries`} was handed to your downloads.`,
+    events === 1
+      ? phrase`${name} with 1 entry was handed to your downloads.`
+      : phrase`${name} with ${events} entries was handed to your downloads.`,
 } as const;
 
 interface TrialMoreProps {
@@ -78,8 +84,8 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
   }
   return (
     <section className="section" aria-labelledby="trial-more">
-      <h2 id="trial-more">More for this trial</h2>
-      <RowList label="More for this trial">
+      <h2 id="trial-more">{phrase`More for this trial`}</h2>
+      <RowList label={phrase`More for this trial`}>
         <Row title={wantedWords.title} to={`/trials/${trial}/wishes`} facts={<span>{wantedWords.facts}</span>} />
         <Row title={apartTitle(factor)} to={`/trials/${trial}/telling-apart`} facts={<span>{apartFacts}</span>} />
         <Row title={photosWords.title} to={`/trials/${trial}/photos`} facts={<span>{photosWords.facts}</span>} />

@@ -1,12 +1,13 @@
+import { phrase } from '#core/words/phrase.ts';
 import type { LongAnswer } from '#renderer/app/use-long-answer.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import './under-way.css';
 
 const words = {
-  stop: 'Stop',
-  stopped: 'Stopped before the end: nothing is said without it.',
-  again: 'Go on',
-  tryAgain: 'Try again',
+  stop: phrase`Stop`,
+  stopped: phrase`Stopped before the end: nothing is said without it.`,
+  again: phrase`Go on`,
+  tryAgain: phrase`Try again`,
 } as const;
 
 interface UnderWayProps {
