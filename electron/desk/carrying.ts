@@ -3,10 +3,12 @@ import { resolve } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { carriedText, readCarriedFile } from '#store/carry/carried-file.ts';
+import { arrivingPictures, picturesFor } from '#store/carry/carried-pictures.ts';
 import { takeIn } from '#store/carry/take-in.ts';
 import { trialRows } from '#store/carry/trial-rows.ts';
 import { schemaOf, writeExport } from '#store/carry/write-export.ts';
 import type { Kitchen } from '#store/kitchen.ts';
+import type { Row } from '#store/tables.ts';
 import { findingsText } from './findings-text.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
@@ -49,7 +51,8 @@ export const carryingHandlers: Handlers<'data:export' | 'data:trialFile' | 'data
   'data:trialFile'(kitchen, { trial }) {
     const row = found(kitchen.read.row('trials', trial), 'trial', 'trial');
     const { rows, left } = trialRows(kitchen.read, trial);
-    const about = { from: kitchenName(kitchen), holds: 'trial', schema: schemaOf(kitchen) } as const;
+    const { pictures, left: picturesLeft } = picturesFor(kitchen.file, (rows.get('photos') ?? []) as Row<'photos'>[]);
+    const about = { from: kitchenName(kitchen), holds: 'trial', schema: schemaOf(kitchen), pictures } as const;
     const text = [...carriedText(about, (table) => rows.get(table) ?? [])].join('');
     const isOpen = [...(rows.get('tastings') ?? []), ...(rows.get('discriminations') ?? [])].some(
       ({ closed_at }) => closed_at === null,
@@ -59,12 +62,15 @@ export const carryingHandlers: Handlers<'data:export' | 'data:trialFile' | 'data
       text,
       rows: [...rows.values()].reduce((sum, own) => sum + own.length, 0),
       left: [...left],
+      pictures: pictures.size,
+      picturesLeft,
       tellsCodes: isOpen,
     };
   },
   'data:takeIn'(kitchen, { text, file, preview }, watch) {
     const carried = readCarriedFile(text ?? textOfFile(file ?? ''), schemaOf(kitchen));
     const plan = takeIn(kitchen.read, carried, () => watch.assertGoing());
+    const pictures = arrivingPictures(carried, file === undefined ? null : resolve(file));
     const told = {
       from: carried.from,
       holds: carried.holds,
@@ -72,8 +78,11 @@ export const carryingHandlers: Handlers<'data:export' | 'data:trialFile' | 'data
       same: plan.same,
       kept: plan.kept.slice(0, 1000),
       renamed: [...plan.renamed],
+      pictures: pictures.count,
     };
     if (preview || plan.fresh.length === 0) return { ...told, taken: false };
+    kitchen.assertThere();
+    pictures.keep(kitchen.file);
     const what = carried.holds === 'trial' ? phrase`a trial` : phrase`a kitchen`;
     kitchen.write(
       { request: 'data:takeIn', summary: phrase`Take in ${what} from “${carried.from.slice(0, 100)}”` },

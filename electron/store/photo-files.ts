@@ -25,15 +25,20 @@ import type { Row } from './tables.ts';
 const endings: Readonly<Record<KeptPicture, string>> = { jpeg: 'jpg', png: 'png', webp: 'webp' };
 const photoName = /^[0-9a-f]{64}\.(jpg|png|webp)$/;
 
-type Named = Pick<Row<'photos'>, 'sha256' | 'format'>;
+export type Named = Pick<Row<'photos'>, 'sha256' | 'format'>;
 
 /** The folder of a kitchen's photos: beside it, and called like it. */
 export function photoFolder(kitchen: string): string {
   return `${kitchen}.photos`;
 }
 
-function placeOf(kitchen: string, { sha256, format }: Named): string {
-  return join(photoFolder(kitchen), `${sha256}.${endings[format as KeptPicture]}`);
+/** What a photo's file is called. */
+export function photoFileName({ sha256, format }: Named): string {
+  return `${sha256}.${endings[format as KeptPicture]}`;
+}
+
+function placeOf(kitchen: string, photo: Named): string {
+  return join(photoFolder(kitchen), photoFileName(photo));
 }
 
 export function sha256Of(bytes: Uint8Array): string {

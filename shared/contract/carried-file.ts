@@ -21,11 +21,16 @@ function isRow(value: unknown): value is Row {
   return true;
 }
 
+/** An 8 MB picture as base64. */
+const longestPicture = 11_200_000;
+
 /** Such a file as a whole: rows by table, every cell words, a number or nothing. Rows are looked at one by one, without a copy. */
 export const carriedFile = z.strictObject({
   format: z.literal(carriedFormat),
   holds: z.enum(['kitchen', 'trial']),
   schema: z.int().min(0).max(1_000_000),
   from: z.string().max(200),
+  /** The files of its photos, by their SHA-256, as base64. */
+  pictures: z.record(z.string().regex(/^[0-9a-f]{64}$/), z.string().max(longestPicture)).optional(),
   tables: z.record(z.string().max(60), z.array(z.custom<Row>(isRow)).max(10_000_000)),
 });

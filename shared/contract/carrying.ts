@@ -18,6 +18,8 @@ const takenIn = z.strictObject({
   kept: z.array(named),
   /** Whose name is taken here, and what they are called now. */
   renamed: z.array(named.extend({ becomes: z.string() })),
+  /** Photos' files that came along. */
+  pictures: z.int(),
   taken: z.boolean(),
 });
 
@@ -40,6 +42,9 @@ export const carryingRequests = {
       rows: z.int(),
       /** Tastings and tests that poured jars of other trials too, and so stay at home. */
       left: z.array(z.string()),
+      /** Photos' files in it, and those that it had no room for or that are missing. */
+      pictures: z.int(),
+      picturesLeft: z.int(),
       /** True while a tasting in it is open: whoever reads the file sees the codes. */
       tellsCodes: z.boolean(),
     }),

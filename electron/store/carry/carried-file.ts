@@ -19,6 +19,8 @@ export interface CarriedFile {
   /** The number of the schema's last migration. */
   readonly schema: number;
   readonly rows: CarriedRows;
+  /** Photos' files by their SHA-256, as base64. */
+  readonly pictures: ReadonlyMap<string, string>;
 }
 
 /** File, tables, table, row; and a row says its id and its moment at least, in 100 characters or more. */
@@ -72,15 +74,17 @@ export function readCarriedFile(text: string, schema: number): CarriedFile {
     }
     rows.set(table, own);
   }
-  return { from: read.data.from, holds: read.data.holds, schema: read.data.schema, rows };
+  const { from, holds, schema: written, pictures = {} } = read.data;
+  return { from, holds, schema: written, rows, pictures: new Map(Object.entries(pictures)) };
 }
 
 /** The pieces of a carried file, row by row, so that a large kitchen need not stand in memory as one text. */
 export function* carriedText(
-  { from, holds, schema }: Omit<CarriedFile, 'rows'>,
+  { from, holds, schema, pictures }: Omit<CarriedFile, 'rows' | 'pictures'> & Partial<Pick<CarriedFile, 'pictures'>>,
   rowsOf: (table: TableName) => Iterable<Readonly<Record<string, Value>>>,
 ): Generator<string> {
-  const head = { format: carriedFormat, holds, schema, from };
+  const withPictures = pictures === undefined || pictures.size === 0 ? {} : { pictures: Object.fromEntries(pictures) };
+  const head = { format: carriedFormat, holds, schema, from, ...withPictures };
   yield `${JSON.stringify(head, null, 1).slice(0, -2)},\n "tables": {`;
   let isFirstTable = true;
   for (const table of carriedTables) {

@@ -29,7 +29,7 @@ const belongs: readonly (readonly [TableName, string])[] = [
     'SELECT o.* FROM bottle_openings AS o JOIN bottlings AS r ON r.id = o.bottling_id JOIN jars AS j ON j.id = r.jar_id WHERE j.trial_id = ?',
   ],
   // What is put off (snoozes) is the household's own day and stays at home.
-  // Rows only: the files stay beside the kitchen, and whoever takes the rows in is told which are missing.
+  // Their files go along in the carried file, as far as it has room.
   ['photos', 'SELECT r.* FROM photos AS r JOIN jars AS j ON j.id = r.jar_id WHERE j.trial_id = ?'],
   ['tastings', 'SELECT * FROM tastings AS g WHERE g.trial_id = ? AND @whole'],
   [

@@ -5,8 +5,9 @@ import { csvText } from '#shared/csv-text.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '../kitchen.ts';
 import type { Value } from '../statements.ts';
-import { columnNames, type TableName } from '../tables.ts';
+import { columnNames, type Row, type TableName } from '../tables.ts';
 import { carriedTables, carriedText } from './carried-file.ts';
+import { exportPhotos } from './carried-pictures.ts';
 import { csvMetadata } from './csv-metadata.ts';
 
 export interface ExportedFile {
@@ -123,6 +124,8 @@ export function writeExport(
       for (const table of written) add(`${table}.csv`, counts.get(table) ?? 0, csvOf(table));
       const about = { from: name, holds: 'kitchen', schema: schemaOf(kitchen) } as const;
       add('kitchen.json', total / 2, carriedText(about, rowsOf));
+      const photos = kitchen.read.all<Row<'photos'>>('SELECT * FROM photos ORDER BY id');
+      if (photos.length > 0) files.push({ name: 'photos', ...exportPhotos(kitchen.file, unfinished, photos) });
       add('csv-metadata.json', written.length, [
         `${JSON.stringify(csvMetadata(kitchen.read, name, written), null, 2)}\n`,
       ]);

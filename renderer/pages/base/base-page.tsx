@@ -23,6 +23,7 @@ import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { BaseReadings, BaseSightings } from './base-entries.tsx';
+import { BasePhotos } from './base-photos.tsx';
 import { words } from './words.ts';
 import './base.css';
 
@@ -135,6 +136,7 @@ function WholeBase({ base }: { readonly base: Base }) {
         <h2>{words.sightings}</h2>
         <BaseSightings base={base} />
       </section>
+      <BasePhotos base={base} />
       {isChanging ? (
         <Sheet title={words.changeOf(base.name)} onClose={() => setIsChanging(false)}>
           <BaseForm base={base} cultures={cultures.data?.cultures ?? []} onDone={() => setIsChanging(false)} />

@@ -27,6 +27,8 @@ export const words = {
   readings: phrase`Readings`,
   noReadings: phrase`Nothing measured yet.`,
   sightings: phrase`What was seen`,
+  photos: phrase`Photos`,
+  photoOf: (name: string, when: string) => phrase`${name}, ${when}`,
   noSightings: phrase`Nothing noted yet.`,
   takeOut: phrase`Take out`,
   takeOutOf: (kind: string, at: string) => phrase`Take out the ${kind} of ${at}`,

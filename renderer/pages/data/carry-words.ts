@@ -19,6 +19,7 @@ export const carryWords = {
     trial: (from: string) => phrase`A trial from “${from}”. It would bring:`,
     kitchen: (from: string) => phrase`The kitchen “${from}”. It would bring:`,
   },
+  pictures: (count: number) => (count === 1 ? phrase`1 photo’s file` : phrase`${count} photos’ files`),
   same: (rows: string) => phrase`${rows} that stand here already`,
   renamed: (name: string, becomes: string) => phrase`“${name}” is taken here: the newcomer is called “${becomes}”`,
   kept: (name: string, what: string) => phrase`${what} “${name}” stands here in another edition: yours stays`,

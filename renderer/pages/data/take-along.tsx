@@ -42,6 +42,7 @@ export function ExportAll() {
 function Preview({ found }: { readonly found: TakenIn }) {
   const lines = [
     ...found.fresh.map(({ table, rows }) => countedRows(rows, table)),
+    ...(found.pictures === 0 ? [] : [carryWords.pictures(found.pictures)]),
     ...(found.same === 0 ? [] : [carryWords.same(counted(found.same, 'row'))]),
     ...found.renamed.slice(0, mostShown).map(({ name, becomes }) => carryWords.renamed(name, becomes)),
     ...found.kept.slice(0, mostShown).map(({ name, table }) => carryWords.kept(name, oneOf(table))),

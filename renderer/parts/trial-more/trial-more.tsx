@@ -33,15 +33,22 @@ const photosWords = {
 
 const giveWords = {
   title: phrase`Give it to another kitchen`,
-  facts: phrase`One file with its jars, readings, tastings and scores, without photos. Another kitchen takes it in on its Data page.`,
+  facts: phrase`One file with its jars, readings, tastings, scores and photos. Another kitchen takes it in on its Data page.`,
   save: phrase`Save as a file`,
-  saved: (name: string, left: readonly string[], tellsCodes: boolean) =>
+  saved: (name: string, left: readonly string[], tellsCodes: boolean, picturesLeft: number) =>
     [
       phrase`${name} was handed to your downloads.`,
       ...(tellsCodes ? [phrase`A tasting in it is still open: whoever reads the file sees the codes.`] : []),
       ...(left.length === 0
         ? []
         : [phrase`Left at home, because jars of other trials were poured too: ${left.join(', ')}.`]),
+      ...(picturesLeft === 0
+        ? []
+        : [
+            picturesLeft === 1
+              ? phrase`1 photo had no room in it or is missing.`
+              : phrase`${picturesLeft} photos had no room in it or are missing.`,
+          ]),
     ].join(' '),
   cant: phrase`The file could not be written.`,
 } as const;
@@ -66,9 +73,9 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
   const { say } = useToasts();
   async function give() {
     try {
-      const { name, text, left, tellsCodes } = await ask('data:trialFile', { trial });
+      const { name, text, left, tellsCodes, picturesLeft } = await ask('data:trialFile', { trial });
       saveFile(new Blob([text], { type: 'application/json' }), name);
-      say({ kind: 'done', words: giveWords.saved(name, left, tellsCodes) });
+      say({ kind: 'done', words: giveWords.saved(name, left, tellsCodes, picturesLeft) });
     } catch (error) {
       say({ kind: 'fault', words: error instanceof Failure ? error.message : giveWords.cant });
     }
