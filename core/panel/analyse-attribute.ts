@@ -1,13 +1,12 @@
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
-import { cellTable } from './cell-table.ts';
+import { attributeFit } from './attribute-fit.ts';
 import { controlComparisons } from './control-comparisons.ts';
-import { fitCells } from './fit-panel.ts';
 import { friedman } from './friedman.ts';
 import { jarTest } from './jar-test.ts';
 import { missingScores } from './missing-scores.ts';
 import { estimableTerms } from './mixed-model.ts';
-import { mostSamples, type Say, sayAboutModel } from './model-reasons.ts';
+import { type Say, sayAboutModel } from './model-reasons.ts';
 import { pairComparisons } from './pair-comparisons.ts';
 import type { AttributeAnalysis, PanelInput, RankTest, TasterForm } from './panel-analysis.ts';
 import { dunnettOf, rangeOf } from './prepared-distributions.ts';
@@ -16,11 +15,6 @@ import { sampleMeans } from './sample-means.ts';
 import type { AttributeColumns } from './score-columns.ts';
 import { tasterForms } from './taster-form.ts';
 import { trendOf } from './trend.ts';
-
-/** Positions of the samples in the order of their names: the same for every order of the input. */
-function nameOrder(names: readonly string[]): number[] {
-  return [...names.keys()].sort((one, other) => ((names[one] ?? '') < (names[other] ?? '') ? -1 : 1));
-}
 
 function rankTest(columns: AttributeColumns, blocks: number[][], say: Say): RankTest | null {
   if (columns.tasters < 2 || columns.samples < 2) {
@@ -54,9 +48,7 @@ export function analyseAttribute(
   const path = ['attributes', place.attribute];
   const reasons: Reason[] = [];
   const say: Say = (at, code, needs) => reasons.push({ path: [...path, ...at], code, needs });
-  const cells = cellTable(columns);
-  const modelled = columns.tasters >= 2 && columns.samples >= 1 && columns.samples <= mostSamples;
-  const fit = modelled ? fitCells(cells, nameOrder(names)) : null;
+  const { cells, modelled, fit } = attributeFit(columns);
   const terms = estimableTerms(cells);
   if (columns.offScale > 0) say(['scores'], 'off-scale', phrase`${columns.offScale} left out: scores within the scale`);
   sayAboutModel(columns, fit, terms, say);

@@ -1,7 +1,7 @@
 import { chiSquareUpperTail } from '#core/numeric/chi-square.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import type { RankTest } from './panel-analysis.ts';
-import { rankSumDistribution } from './rank-sum-distribution.ts';
+import { rankSumTail } from './rank-sum-tail.ts';
 
 /**
  * Friedman's test: whether the samples' rank sums differ by more than chance, with Kendall's W.
@@ -37,16 +37,13 @@ export function friedman(blocks: readonly (readonly number[])[], budget?: number
     doubled.reduce((sum, value) => sum + (value - expected) ** 2, 0);
   const seen = between(sums);
   const chiSquare = ((k - 1) * seen) / spread;
-  const states = rankSumDistribution(blocks, budget);
-  const p =
-    states === null
-      ? chiSquareUpperTail(chiSquare, k - 1)
-      : states.reduce((sum, { doubled, chance }) => sum + (between(doubled) >= seen ? chance : 0), 0);
+  const tail = rankSumTail(blocks, seen, budget);
+  const p = tail ?? chiSquareUpperTail(chiSquare, k - 1);
   return {
     chiSquare,
     df: k - 1,
     p: Math.min(1, p),
-    exact: states !== null,
+    exact: tail !== null,
     kendallW: chiSquare / (n * (k - 1)),
     blocks: n,
   };

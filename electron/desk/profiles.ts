@@ -1,4 +1,4 @@
-import { analysePanel } from '#core/panel/analyse.ts';
+import { panelErrors } from '#core/panel/panel-errors.ts';
 import { profileWinner } from '#core/panel/profile-winner.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { defaultAttributes } from '#shared/default-attributes.ts';
@@ -10,7 +10,6 @@ import { type NamedScore, scalesOfTrial } from '#store/tastings.ts';
 import { levelsOfTrial } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
-import { rememberedAnalysis } from './remembered-analysis.ts';
 
 function wishesOf(kitchen: Kitchen, trial: string): Row<'wishes'>[] {
   return kitchen.read.all<Row<'wishes'>>('SELECT * FROM wishes WHERE trial_id = ? ORDER BY created_at, id', trial);
@@ -203,16 +202,13 @@ export const profileHandlers: Handlers<
     let freedom = 0;
     for (const { id } of trials) {
       const scales = scalesOfTrial(kitchen.read, id);
-      for (const { attribute, test, variances } of rememberedAnalysis(
-        { scores: countedScores(kitchen.read, id) },
-        analysePanel,
-      ).attributes) {
+      const scores = countedScores(kitchen.read, id);
+      for (const { attribute, error, tasterBySample, dfError } of panelErrors({ scores })) {
         const [low, high] = scales[attribute] ?? [0, 10];
-        if (test === null || variances.error === null) continue;
         // On a scale of another length an error counts in proportion.
-        const onTen = (variances.error + (variances.tasterBySample ?? 0)) * (10 / (high - low)) ** 2;
-        squares += onTen * test.dfError;
-        freedom += test.dfError;
+        const onTen = (error + (tasterBySample ?? 0)) * (10 / (high - low)) ** 2;
+        squares += onTen * dfError;
+        freedom += dfError;
       }
     }
     const tastings = trials.reduce((sum, { n }) => sum + n, 0);

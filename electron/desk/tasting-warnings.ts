@@ -3,7 +3,7 @@ import { ingredientName } from '#core/trial/formula.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { findJar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
-import { listTasters } from '#store/people-and-pantry.ts';
+import { avoidancesOf } from '#store/people-and-pantry.ts';
 import { levelsOfTrial } from '#store/trials.ts';
 import { ownOf, ownPantry } from './whole-pantry.ts';
 
@@ -36,8 +36,7 @@ export function tastingWarnings(
   const brought = jars.map((jar) => broughtBy(kitchen, jar));
   const unknown = [...new Set(brought.flatMap((each) => each.unknown))];
   const warnings = new Map<string, string[]>();
-  for (const taster of listTasters(kitchen.read)) {
-    if (!tasters.includes(taster.id)) continue;
+  for (const taster of avoidancesOf(kitchen.read, tasters)) {
     const lines: string[] = [];
     for (const allergen of taster.avoids) {
       const culprit = brought.map(({ allergens }) => allergens.get(allergen)).find((name) => name !== undefined);

@@ -106,7 +106,14 @@ export const tastingHandlers: Handlers<
       warnings: [...warnings.values()].flat(),
     };
   },
-  'tastings:list': (kitchen) => ({ tastings: listTastings(kitchen.read) }),
+  'tastings:list'(kitchen, { after, ...part }) {
+    const behind = after === undefined ? undefined : found(kitchen.read.row('tastings', after), 'tasting', 'after');
+    const { rows, more } = listTastings(kitchen.read, {
+      ...part,
+      after: behind && { at: behind.held_at, id: behind.id },
+    });
+    return { tastings: rows, ...(more ? { more: true as const } : {}) };
+  },
   'tastings:open'(kitchen, { tasting }) {
     const { row: _, ...whole } = found(findTasting(kitchen.read, tasting), 'tasting', 'tasting');
     const servings = servingsOf(kitchen.read, tasting);

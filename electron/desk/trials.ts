@@ -54,7 +54,14 @@ export const trialHandlers: Handlers<
       return insertTrial(writer, input, plan);
     });
   },
-  'trials:list': (kitchen) => ({ trials: listTrials(kitchen.read) }),
+  'trials:list'(kitchen, { after, ...part }) {
+    const behind = after === undefined ? undefined : found(kitchen.read.row('trials', after), 'trial', 'after');
+    const { rows, more } = listTrials(kitchen.read, {
+      ...part,
+      after: behind && { at: behind.starts_at, id: behind.id },
+    });
+    return { trials: rows, ...(more ? { more: true as const } : {}) };
+  },
   'trials:open': (kitchen, { trial }) => found(findTrial(kitchen.read, trial), 'trial', 'trial'),
   'trials:annotate'(kitchen, input) {
     const before = found(kitchen.read.row('trials', input.trial), 'trial', 'trial');

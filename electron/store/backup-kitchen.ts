@@ -16,6 +16,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { assertWhole } from './assert-whole.ts';
 import { type BackupKind, backupPlace } from './backup-names.ts';
+import { copyGently } from './copy-gently.ts';
 import type { Kitchen } from './kitchen.ts';
 import { sqliteFailure } from './sqlite-failure.ts';
 
@@ -45,8 +46,7 @@ async function sha256Of(file: string): Promise<string> {
 /**
  * Copies the kitchen while it is in use, opens the copy, and only then gives it its name.
  *
- * The copy is taken in one piece, so that no writer beside it can make it begin anew: on a large kitchen that lasts, and belongs
- * into a thread of its own.
+ * On a large kitchen that lasts, and belongs into a thread of its own.
  *
  * @param to the new file; by default beside the kitchen in `backups/`
  * @throws Failure `refused` when there is a file of that name, `store-full`, `store-missing`, `store-damaged`
@@ -58,7 +58,7 @@ export async function backupKitchen(kitchen: Kitchen, to?: string, kind: BackupK
   const unfinished = `${file}.${process.pid}.unfinished`;
   try {
     mkdirSync(dirname(file), { recursive: true });
-    await kitchen.db.backup(unfinished, { progress: () => 0x7fff_ffff });
+    await copyGently(kitchen, unfinished);
     assertWhole(
       unfinished,
       phrase`The backup was made but is not whole; it was thrown away. Check the file and the disk.`,

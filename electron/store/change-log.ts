@@ -1,4 +1,4 @@
-import { createHash, randomBytes } from 'node:crypto';
+import { hash as hashOf, randomFillSync } from 'node:crypto';
 import type { Reader } from './reader.ts';
 import type { Statements, Value } from './statements.ts';
 import type { TableName } from './tables.ts';
@@ -59,18 +59,35 @@ export function nextRevision(
 
 /** The text of a row as the log keeps it: JSON with its columns in alphabetical order. */
 export function rowText(row: Readonly<Record<string, Value>>): string {
-  return JSON.stringify(row, Object.keys(row).sort());
+  let text = '';
+  // Written out by hand: JSON.stringify with a list of keys takes five times as long.
+  for (const name of Object.keys(row).sort()) {
+    const value = row[name];
+    if (value !== undefined) text += `${text === '' ? '' : ','}${JSON.stringify(name)}:${JSON.stringify(value)}`;
+  }
+  return `{${text}}`;
 }
 
+const saltBytes = 16;
+const chance = Buffer.alloc(saltBytes * 256);
+let used = chance.length;
+
+/** Sixteen bytes of chance, drawn from the system many at a time and each used once. */
 export function newSalt(): string {
-  return randomBytes(16).toString('hex');
+  if (used === chance.length) {
+    randomFillSync(chance);
+    used = 0;
+  }
+  used += saltBytes;
+  const salt = chance.toString('hex', used - saltBytes, used);
+  // Thrown away means thrown away: a salt that was erased must not be left in memory.
+  chance.fill(0, used - saltBytes, used);
+  return salt;
 }
 
 /** What an entry says of its row, as one hash. With the salt thrown away nobody can find the rows by trying. */
 export function commitmentOf(salt: string, before: string | null, after: string | null): string {
-  return createHash('sha256')
-    .update(JSON.stringify([salt, before, after]))
-    .digest('hex');
+  return hashOf('sha256', JSON.stringify([salt, before, after]));
 }
 
 type Linked = Pick<StoredChange, 'id' | 'table_name' | 'row_id' | 'previous_hash'>;
@@ -84,18 +101,17 @@ export function entryHash(
   step: Pick<Step, 'id' | 'at' | 'request' | 'kind' | 'target'>,
   commitment: string,
 ): string {
-  return createHash('sha256')
-    .update(
-      JSON.stringify([
-        entry.previous_hash,
-        entry.id,
-        [step.id, step.at, step.request, step.kind, step.target],
-        entry.table_name,
-        entry.row_id,
-        commitment,
-      ]),
-    )
-    .digest('hex');
+  return hashOf(
+    'sha256',
+    JSON.stringify([
+      entry.previous_hash,
+      entry.id,
+      [step.id, step.at, step.request, step.kind, step.target],
+      entry.table_name,
+      entry.row_id,
+      commitment,
+    ]),
+  );
 }
 
 export type NewStep = Omit<Step, 'id'>;

@@ -69,6 +69,14 @@ function tastingCountProblems({ read }: Kitchen): string[] {
   return wrong.map(({ id }) => phrase`The numbers noted of a tasting (${id}) are not those of its rows.`);
 }
 
+function tasterCountProblems({ read }: Kitchen): string[] {
+  const wrong = read.all<{ id: string }>(
+    `SELECT t.id FROM tasters AS t LEFT JOIN taster_counts AS n ON n.taster_id = t.id
+     WHERE (SELECT count(DISTINCT tasting_id) FROM servings WHERE taster_id = t.id) <> coalesce(n.tastings, 0)`,
+  );
+  return wrong.map(({ id }) => `The number of tastings noted of a taster (${id}) is not that of its rows.`);
+}
+
 /**
  * Looks through the whole kitchen, as it is at one moment: SQLite's own checks, the change log's chain, what was erased, each row
  * against the log, and the counts. A part that cannot be read at all is a problem too, and the rest is looked at still.
@@ -81,6 +89,7 @@ export function checkStore(kitchen: Kitchen, tick: (done: number, total: number)
     checkErasures,
     countProblems,
     tastingCountProblems,
+    tasterCountProblems,
     photoProblems,
     ...tableNames.map((table) => (from: Kitchen) => rowsAgainstLog(from, table)),
   ];

@@ -68,8 +68,6 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
     const result = translatingSqlite(() =>
       db
         .transaction(() => {
-          // A removed trial takes its jars and its tasting with it in any order: references are checked at the end.
-          db.pragma('defer_foreign_keys = ON');
           const log = openStep(statement, read, {
             at: now.toISOString(),
             request: note.request,
@@ -79,7 +77,14 @@ export function kitchenOf({ db, file, readOnly, clock }: KitchenParts): Kitchen 
             fixed_because: note.fixedBecause ?? null,
           });
           stepId = log.stepId;
-          const done = work(writerOf({ statement, read, log, now, markAsSample: note.asSample ?? false, touched }));
+          let isDeferred = false;
+          const deferReferences = (): void => {
+            // Asked for only where rows may go or come in any order: the pragma has every kept statement compiled anew.
+            if (!isDeferred) db.pragma('defer_foreign_keys = ON');
+            isDeferred = true;
+          };
+          const markAsSample = note.asSample ?? false;
+          const done = work(writerOf({ statement, read, log, now, markAsSample, touched, deferReferences }));
           // Nothing was changed after all: nothing to undo either.
           if (touched.size === 0) statement('DELETE FROM steps WHERE id = ?').run(stepId);
           keeper.assertThere();

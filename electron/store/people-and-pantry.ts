@@ -8,8 +8,8 @@ type Ingredient = ValueOf<'pantry:list'>['ingredients'][number];
 export function listTasters(read: Reader): Taster[] {
   return read
     .all<Row<'tasters'> & { tastings: number }>(
-      `SELECT t.*, (SELECT count(DISTINCT tasting_id) FROM servings WHERE taster_id = t.id) AS tastings
-       FROM tasters AS t ORDER BY name`,
+      `SELECT t.*, coalesce(n.tastings, 0) AS tastings
+       FROM tasters AS t LEFT JOIN taster_counts AS n ON n.taster_id = t.id ORDER BY name`,
     )
     .map((row) => ({
       id: row.id,
@@ -20,6 +20,23 @@ export function listTasters(read: Reader): Taster[] {
       avoidsAlcohol: row.avoids_alcohol === 1,
       note: row.note,
       tastings: row.tastings,
+    }));
+}
+
+export type Avoiding = Pick<Taster, 'id' | 'name' | 'avoids' | 'avoidsAlcohol'>;
+
+/** What each of some tasters avoids, in the order of their names. */
+export function avoidancesOf(read: Reader, tasters: readonly string[]): Avoiding[] {
+  return read
+    .all<Row<'tasters'>>(
+      'SELECT * FROM tasters WHERE id IN (SELECT value FROM json_each(?)) ORDER BY name',
+      JSON.stringify(tasters),
+    )
+    .map(({ id, name, avoids, avoids_alcohol }) => ({
+      id,
+      name,
+      avoids: JSON.parse(avoids) as Taster['avoids'],
+      avoidsAlcohol: avoids_alcohol === 1,
     }));
 }
 

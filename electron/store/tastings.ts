@@ -1,4 +1,5 @@
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { type ListPart, type Part, partOf } from './part-of-list.ts';
 import type { Reader } from './reader.ts';
 import type { Row } from './tables.ts';
 
@@ -39,8 +40,14 @@ function summaryOf(row: SummaryRow): Summary {
   };
 }
 
-export function listTastings(read: Reader): Summary[] {
-  return read.all<SummaryRow>(`${withCounts} ORDER BY t.held_at DESC, t.id DESC`).map(summaryOf);
+/** The newest first; of one trial, when it is named. */
+export function listTastings(
+  read: Reader,
+  part: Part & { readonly trial?: string | undefined } = {},
+): ListPart<Summary> {
+  const ofTrial = part.trial === undefined ? {} : { where: 't.trial_id = ?', values: [part.trial] };
+  const { rows, more } = partOf<SummaryRow>(read, { select: withCounts, at: 'held_at', ...ofTrial }, part);
+  return { rows: rows.map(summaryOf), more };
 }
 
 /** The samples in the order of their codes, which tells nothing. `blind` keeps the jars out. */

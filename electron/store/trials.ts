@@ -1,6 +1,7 @@
 import type { Formula, Vessel } from '#core/trial/formula.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { jarsOfTrial } from './jars.ts';
+import { type ListPart, type Part, partOf } from './part-of-list.ts';
 import type { Reader } from './reader.ts';
 import type { Row } from './tables.ts';
 
@@ -48,8 +49,15 @@ function summaryOf(row: SummaryRow): Summary {
   };
 }
 
-export function listTrials(read: Reader): Summary[] {
-  return read.all<SummaryRow>(`${withCounts} ORDER BY t.starts_at DESC, t.id DESC`).map(summaryOf);
+/** Trials with a jar that is planned or stands: from the few open jars to their trials, never through all trials. */
+const isAwake = `t.closed_at IS NULL AND t.id IN (SELECT trial_id FROM jars INDEXED BY jars_open
+  WHERE pulled_at IS NULL AND strained_at IS NULL AND discarded_at IS NULL)`;
+
+/** The newest first. */
+export function listTrials(read: Reader, part: Part & { readonly only?: 'awake' | undefined } = {}): ListPart<Summary> {
+  const whole = { select: withCounts, at: 'starts_at', ...(part.only === 'awake' ? { where: isAwake } : {}) };
+  const { rows, more } = partOf<SummaryRow>(read, whole, part);
+  return { rows: rows.map(summaryOf), more };
 }
 
 export function vesselOf(row: Row<'trials'>): Vessel {

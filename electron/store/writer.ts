@@ -37,9 +37,35 @@ interface WriterParts {
   readonly now: Date;
   readonly markAsSample: boolean;
   readonly touched: Map<TableName, Set<string>>;
+  /** Has references checked at the end of the transaction instead of row by row. */
+  deferReferences(): void;
 }
 
-export function writerOf({ statement, read, log, now, markAsSample, touched }: WriterParts): Writer {
+/** What is the same for every row of a table. */
+interface TableText {
+  readonly insert: string;
+  readonly update: string;
+  /** Every column as null: a row from a log entry that is older than a column has nothing to say about it. */
+  readonly nothing: Readonly<Record<string, null>>;
+}
+
+const texts = new Map<TableName, TableText>();
+
+function textOf(table: TableName): TableText {
+  const known = texts.get(table);
+  if (known !== undefined) return known;
+  const names = columnNames(table);
+  const text = {
+    insert: `INSERT INTO ${table} (${names.join(', ')}) VALUES (${names.map((name) => `@${name}`).join(', ')})`,
+    update: `UPDATE ${table} SET ${names.map((name) => `${name} = @${name}`).join(', ')} WHERE id = @id`,
+    nothing: Object.fromEntries(names.map((name) => [name, null])),
+  };
+  texts.set(table, text);
+  return text;
+}
+
+export function writerOf(parts: WriterParts): Writer {
+  const { statement, read, log, now, markAsSample, touched, deferReferences } = parts;
   const at = now.toISOString();
 
   function note(table: TableName, id: string, before: string | null, after: object | null): void {
@@ -58,21 +84,22 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
     if (row === null) {
       statement(`DELETE FROM ${table} WHERE id = ?`).run(id);
     } else {
-      const names = columnNames(table);
-      const sql =
-        before === undefined
-          ? `INSERT INTO ${table} (${names.join(', ')}) VALUES (${names.map((name) => `@${name}`).join(', ')})`
-          : `UPDATE ${table} SET ${names.map((name) => `${name} = @${name}`).join(', ')} WHERE id = @id`;
-      // A row from a log entry that is older than a column has nothing to say about it.
-      statement(sql).run({ ...Object.fromEntries(names.map((name) => [name, null])), ...row });
+      const { insert, update, nothing } = textOf(table);
+      statement(before === undefined ? insert : update).run({ ...nothing, ...row });
     }
   }
 
-  function put(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): void {
+  function write(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): void {
     const before = read.row(table, id);
     if (row === null && before === undefined) return;
     place(table, id, before, row);
     note(table, id, before === undefined ? null : rowText(before as unknown as Record<string, Value>), row);
+  }
+
+  /** A removed trial takes its jars and its tasting with it, and comes back, in any order. */
+  function put(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): void {
+    deferReferences();
+    write(table, id, row);
   }
 
   function forget(table: TableName, id: string, row: Readonly<Record<string, Value>> | null): number[] {
@@ -88,6 +115,7 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
       blank.run({ id: entry, erased: erasedText, commitment: commitmentOf(salt ?? '', before, after) });
     }
     const before = read.row(table, id);
+    deferReferences();
     if (before !== undefined || row !== null) {
       place(table, id, before, row);
       note(table, id, before === undefined ? null : erasedText, row);
@@ -113,7 +141,7 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
     insert<Table extends TableName>(table: Table, values: Columns<Table>): Row<Table> {
       const id = newRowId(now.getTime());
       const row = { id, revision: 1, is_sample: markAsSample ? 1 : 0, created_at: at, ...values } as Row<Table>;
-      put(table, id, row as unknown as Record<string, Value>);
+      write(table, id, row as unknown as Record<string, Value>);
       return row;
     },
     update<Table extends TableName>(table: Table, id: string, values: Partial<Columns<Table>>, seenRevision?: number) {
@@ -123,7 +151,7 @@ export function writerOf({ statement, read, log, now, markAsSample, touched }: W
         throw new Failure('changed-since', bothVersions(before, values), ['revision']);
       }
       const row = { ...before, ...values, revision: before.revision + 1 };
-      put(table, id, row as unknown as Record<string, Value>);
+      write(table, id, row as unknown as Record<string, Value>);
       return row;
     },
   };

@@ -49,6 +49,9 @@ export const moment = z.iso
   .max(40)
   .refine((text) => text >= '1900' && text < '2200', 'must lie between the years 1900 and 2200');
 
+/** Part of a long list: at most so many, those that come behind the one of that id. */
+export const part = { limit: z.int().min(1).max(100_000).optional(), after: id.optional() };
+
 /** Whole number a person counts with. */
 export const count = (least: number, most: number) => z.int().min(least).max(most);
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { count, drawnSeed, id, line, moment, name, note, remark } from './fields.ts';
+import { count, drawnSeed, id, line, moment, name, note, part, remark } from './fields.ts';
 import { reads, writes } from './request.ts';
 
 /** A score on a scale, a five-step just-about-right answer (−2 too little, 0 just right, 2 too much), or a place in a ranking. */
@@ -101,7 +101,11 @@ export const tastingRequests = {
     }),
     z.strictObject({ tasting: id, codes: z.record(z.string(), z.string()), warnings: z.array(z.string()) }),
   ),
-  'tastings:list': reads(z.strictObject({}), z.strictObject({ tastings: z.array(tastingSummary) })),
+  /** The newest first; of one trial, when it is named. `more`: there when the list goes on behind its limit. */
+  'tastings:list': reads(
+    z.strictObject({ trial: id.optional(), ...part }),
+    z.strictObject({ tastings: z.array(tastingSummary), more: z.literal(true).optional() }),
+  ),
   'tastings:open': reads(z.strictObject({ tasting: id }), tastingWhole),
   /** Which code is which jar: for the person who pours. */
   'tastings:pour': reads(z.strictObject({ tasting: id }), z.strictObject({ sampleList: z.array(sample) })),

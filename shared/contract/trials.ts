@@ -2,7 +2,20 @@ import { z } from 'zod';
 import { factors } from '#core/trial/factor.ts';
 import { additionStates } from '#core/trial/formula.ts';
 import { calendars } from '#core/trial/plan-input.ts';
-import { count, id, line, moment, name, note, remark, revision, seed, temperature_C, volume_mL } from './fields.ts';
+import {
+  count,
+  id,
+  line,
+  moment,
+  name,
+  note,
+  part,
+  remark,
+  revision,
+  seed,
+  temperature_C,
+  volume_mL,
+} from './fields.ts';
 import { addition, additions, cover, formula, vessel } from './formula.ts';
 import { jar } from './jars.ts';
 import { reads, writes } from './request.ts';
@@ -137,7 +150,11 @@ export const trialRequests = {
     z.strictObject({ ...planMembers, base: id.optional(), note: note.optional() }),
     z.strictObject({ trial: id, jars: z.array(z.strictObject({ id, label: z.string(), level: z.string() })) }),
   ),
-  'trials:list': reads(z.strictObject({}), z.strictObject({ trials: z.array(trialSummary) })),
+  /** The newest first. `only: 'awake'`: those with jars that are planned or stand. `more`: there when the list goes on behind its limit. */
+  'trials:list': reads(
+    z.strictObject({ only: z.enum(['awake']).optional(), ...part }),
+    z.strictObject({ trials: z.array(trialSummary), more: z.literal(true).optional() }),
+  ),
   'trials:open': reads(trialRef, trialWhole),
   /** What is still to come of a trial as a calendar file (RFC 5545), for a telephone. */
   'trials:calendar': reads(trialRef, z.strictObject({ name: z.string(), text: z.string(), events: z.int() })),

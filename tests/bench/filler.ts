@@ -6,6 +6,15 @@ import { columnNames, type TableName } from '#store/tables.ts';
 
 type Cells = Readonly<Record<string, Value>>;
 
+const empty = new Map<TableName, Cells>();
+
+/** Every column of a table as null, for those that a row says nothing of. */
+function nothingIn(table: TableName): Cells {
+  const found = empty.get(table) ?? Object.fromEntries(columnNames(table).map((name) => [name, null]));
+  empty.set(table, found);
+  return found;
+}
+
 /** Puts rows and their log entries, one step at a time. */
 export class Filler {
   readonly #db: Sqlite;
@@ -51,7 +60,7 @@ export class Filler {
       );
       this.#rows.set(table, statement);
     }
-    statement.run(row);
+    statement.run({ ...nothingIn(table), ...row });
     const after = rowText(row);
     const salt = newSalt();
     const entry = { id: this.#change_id, table_name: table, row_id: id, previous_hash: this.#previous };

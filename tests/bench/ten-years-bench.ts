@@ -13,7 +13,7 @@ import { makeTenYears, tenYears } from './ten-years.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const worker = pathToFileURL(join(root, 'electron/desk/desk-worker.ts'));
-const rounds = 20;
+const rounds = 40;
 
 function percentile(values: readonly number[], share: number): number {
   const sorted = [...values].sort((a, b) => a - b);
@@ -41,11 +41,14 @@ async function medianOpening(file: string): Promise<number> {
 async function printScreens(file: string): Promise<void> {
   const kitchen = await openKitchen(file);
   const desk = deskOf(kitchen);
-  for (const { screen, requests } of screens(kitchen.read)) {
+  const all = screens(kitchen.read);
+  // Once through: what is measured is a workbench at work, not a program that has just begun to run.
+  for (const { requests } of all) for (const [name, input] of requests(rounds)) await desk.handle(name, input);
+  for (const { screen, requests } of all) {
     const times: number[] = [];
     for (let round = 0; round < rounds; round += 1) {
       const start = performance.now();
-      for (const [name, input] of requests) {
+      for (const [name, input] of requests(round)) {
         const envelope = await desk.handle(name, input);
         if (!envelope.ok) throw new Error(`${name}: ${envelope.error.message}`);
       }
@@ -100,7 +103,7 @@ export async function tenYearsBench(trials = tenYears.trials): Promise<void> {
   try {
     const file = join(folder, 'k.sidejar');
     const start = performance.now();
-    await makeTenYears(file, { ...tenYears, trials, photos: trials * 4 });
+    await makeTenYears(file, { ...tenYears, trials });
     const made_s = ((performance.now() - start) / 1000).toFixed(0);
     console.log(
       `a kitchen of ${trials} trials, ${trials * 10} jars, ${trials * 400} scores, ${trials * 4} photos: ${(statSync(file).size / 1e9).toFixed(2)} GB, made in ${made_s} s`,
@@ -111,7 +114,7 @@ export async function tenYearsBench(trials = tenYears.trials): Promise<void> {
     console.log(
       `start: ${ms(full_ms)}, empty ${ms(empty_ms)}; ratio ${(full_ms / empty_ms).toFixed(2)}; aim 1.5: ${full_ms / empty_ms <= 1.5 ? 'met' : 'missed'}`,
     );
-    console.log(`screens (all their requests, ${rounds} rounds):`);
+    console.log(`screens (all their requests, ${rounds} rounds, another trial, jar, tasting or recipe each time):`);
     await printScreens(file);
     await againstBare(file);
     await printStall(file);

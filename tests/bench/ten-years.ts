@@ -2,24 +2,24 @@ import { type SeededRandom, seededRandom } from '#core/numeric/seeded-random.ts'
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
 import { Filler } from './filler.ts';
-import { sparsePhotos } from './sparse-photos.ts';
+import { sparseBytes, sparseHash, sparsePhotos } from './sparse-photos.ts';
 
 // A kitchen as ten busy years leave it, with the change log that the program itself would have written: each row has its entry, each
 // entry its salt and its place in the chain. Written past the program, because that writes a step at a time and waits for the disk.
 
 export interface TenYears {
   readonly trials: number;
-  readonly photos: number;
   readonly seed: number;
 }
 
-/** 5,000 trials bring 50,000 jars and 2,000,000 scores. */
-export const tenYears: TenYears = { trials: 5000, photos: 20_000, seed: 10 };
+/** 5,000 trials bring 50,000 jars, 2,000,000 scores and 20,000 photos. */
+export const tenYears: TenYears = { trials: 5000, seed: 10 };
 
 const start = Date.parse('2016-01-01T08:00:00.000Z');
 const levelsEach = 5;
 const replicates = 2;
 const tastersEach = 8;
+const photosEach = 4;
 const attributes = ['tang', 'fizz', 'sweetness', 'body', 'liking'];
 
 const formula = JSON.stringify({
@@ -37,9 +37,11 @@ interface House {
   readonly tasters: readonly string[];
   readonly base: string;
   readonly number: number;
+  /** Its jars are still on the shelf. */
+  readonly isStanding: boolean;
 }
 
-function fillTrial(fill: Filler, random: SeededRandom, { tasters, base, number }: House): void {
+function fillTrial(fill: Filler, random: SeededRandom, { tasters, base, number, isStanding }: House): void {
   const day = 86_400_000;
   fill.time = start + Math.floor((number / 5000) * 3650) * day + (number % 7) * 60_000;
   const began = fill.time;
@@ -58,7 +60,7 @@ function fillTrial(fill: Filler, random: SeededRandom, { tasters, base, number }
     starts_at: moment(began),
     held: '{"additions":[],"days":null,"cover":"cloth","temperature_C":22,"also":{}}',
     seed: number,
-    closed_at: null,
+    closed_at: isStanding ? null : moment(began + 14 * day),
     note: null,
   });
   const jars: string[] = [];
@@ -83,7 +85,7 @@ function fillTrial(fill: Filler, random: SeededRandom, { tasters, base, number }
           planned_start: moment(began),
           planned_pull: pull,
           started_at: moment(began),
-          pulled_at: pull,
+          pulled_at: isStanding ? null : pull,
           strained_at: null,
           discarded_at: null,
           discard_reason: null,
@@ -118,6 +120,20 @@ function fillTrial(fill: Filler, random: SeededRandom, { tasters, base, number }
       note: null,
     });
   }
+  jars.slice(0, photosEach).forEach((jar, at) => {
+    fill.step('photos:add', 'Add a photo');
+    fill.insert('photos', {
+      jar_id: jar,
+      base_id: null,
+      taken_at: moment(fill.time),
+      sha256: sparseHash(number * photosEach + at),
+      format: 'jpeg',
+      width: 1600,
+      height: 1200,
+      bytes: sparseBytes,
+      note: null,
+    });
+  });
   fillTasting(fill, random, { trial, jars, tasters, number });
 }
 
@@ -213,7 +229,7 @@ function fillRecipes(fill: Filler): void {
 }
 
 /** Makes the kitchen in a new file. Secondary indexes are built at the end, all at once. */
-export async function makeTenYears(file: string, { trials, photos, seed }: TenYears = tenYears): Promise<void> {
+export async function makeTenYears(file: string, { trials, seed }: TenYears = tenYears): Promise<void> {
   (await openKitchen(file, { clock: () => new Date(start) })).close();
   const Database = sqliteDriver();
   const db = new Database(file);
@@ -241,7 +257,7 @@ export async function makeTenYears(file: string, { trials, photos, seed }: TenYe
         culture_id: null,
         name: `Base ${number}`,
         made_at: moment(fill.time),
-        strained_at: null,
+        strained_at: moment(fill.time + 2 * 86_400_000),
         volume_mL: 9000,
         temperature_C: 22,
         sugar_start_g_per_L: 60,
@@ -250,11 +266,11 @@ export async function makeTenYears(file: string, { trials, photos, seed }: TenYe
         note: null,
       });
     }
-    fillTrial(fill, random, { tasters, base, number });
+    fillTrial(fill, random, { tasters, base, number, isStanding: number >= trials - 3 });
   }
   fillRecipes(fill);
   db.exec('COMMIT');
   for (const { sql } of indexes) db.exec(sql);
   db.close();
-  sparsePhotos(file, photos);
+  sparsePhotos(file, trials * photosEach);
 }

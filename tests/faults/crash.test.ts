@@ -16,6 +16,9 @@ afterAll(() => {
   base.remove();
 });
 
+/** The kinds of work that must have been met, whatever else was. */
+const named = ['scores:enter', 'readings:log', 'photos:add', 'recipes:promote', 'scores:import', 'data:takeIn'];
+
 describe('a program that is killed', () => {
   it('300 times at random moments loses nothing it acknowledged and leaves nothing half done', async () => {
     const report = await killRuns({
@@ -29,5 +32,6 @@ describe('a program that is killed', () => {
     // The kills must have met the work itself, not only the pauses: many kinds of it, and the opening of an older kitchen.
     expect(Object.keys(report.during).length).toBeGreaterThan(12);
     expect(report.during['opening an older kitchen']).toBeGreaterThan(5);
+    for (const kind of named) expect(report.during[kind] ?? 0, kind).toBeGreaterThan(0);
   }, 600_000);
 });

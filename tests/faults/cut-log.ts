@@ -1,9 +1,10 @@
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
 import { deskOf } from '#desk/desk.ts';
 import { checkStore } from '#store/check-store.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
+import { photoFolder } from '#store/photo-files.ts';
 import type { BaseKitchen } from './base-kitchens.ts';
 import { type FaultRow, tally } from './fault-row.ts';
 import { actName, actsInRound, doAct, newKnown } from './scripted-acts.ts';
@@ -22,6 +23,8 @@ interface Recorded {
   readonly log: Buffer;
   /** How long the log was after each acknowledged write, and the head of the chain then. */
   readonly marks: readonly Mark[];
+  /** The folder of its photos, each kept by the disk before its row was written. */
+  readonly photos: string;
 }
 
 async function record(base: BaseKitchen): Promise<Recorded> {
@@ -50,7 +53,7 @@ async function record(base: BaseKitchen): Promise<Recorded> {
   }
   const log = readFileSync(`${file}-wal`);
   desk.close();
-  return { main, log, marks };
+  return { main, log, marks, photos: photoFolder(file) };
 }
 
 /**
@@ -60,7 +63,7 @@ async function record(base: BaseKitchen): Promise<Recorded> {
  * @param every take only every so manieth frame
  */
 export async function cutLog(base: BaseKitchen, seed: number, every = 1): Promise<FaultRow> {
-  const { main, log, marks } = await record(base);
+  const { main, log, marks, photos } = await record(base);
   const random = seededRandom(seed);
   const frames = (log.length - logHeader) / frame;
   const cuts: number[] = [];
@@ -75,13 +78,14 @@ export async function cutLog(base: BaseKitchen, seed: number, every = 1): Promis
     const file = join(folder, `k${number}.sidejar`);
     writeFileSync(file, main);
     writeFileSync(`${file}-wal`, log.subarray(0, cut));
+    cpSync(photos, photoFolder(file), { recursive: true });
     const expected = marks.findLast(({ bytes }) => bytes <= cut) ?? marks[0];
     const kitchen = await openKitchen(file);
     const problems = checkStore(kitchen, () => {});
     const head = kitchen.read.one<{ hash: string }>('SELECT hash FROM changes ORDER BY id DESC LIMIT 1')?.hash;
     if (head !== expected?.head) problems.push(`cut at byte ${cut}: not the state after the last whole write`);
     kitchen.close();
-    for (const end of ['', '-wal', '-shm']) rmSync(`${file}${end}`, { force: true });
+    for (const end of ['', '-wal', '-shm', '.photos']) rmSync(`${file}${end}`, { force: true, recursive: true });
     return problems;
   };
   const row = await tally(

@@ -1,5 +1,6 @@
 import type { Desk } from '#desk/desk.ts';
 import { daysPlan } from '#tests/desk/example-trial.ts';
+import { onePixelJpeg } from '#tests/desk/small-pictures.ts';
 
 // One round of kitchen work, act by act: what the killed child does, and what the log at file level is recorded from.
 // Each act is one request; the numbers of steps and changes after it are the same in every run.
@@ -16,15 +17,21 @@ export interface Known {
   base: string;
   trial: string;
   jars: string[];
+  labels: string[];
   other: string;
   tasting: string;
   codes: string[];
   version: string;
   bin: number;
   round: number;
+  /** The trial as a file, as another kitchen would take it in. */
+  carried: string;
 }
 
 const text = (value: unknown) => String(value);
+
+/** A picture of its own for each number: what stands behind a JPEG's end is no part of it, but of the file and of its hash. */
+const picture = (number: number) => Buffer.concat([onePixelJpeg, Buffer.from(String(number))]).toString('base64');
 
 const plan = (known: Known) => ({ ...daysPlan, base: known.base, question: `How many days, round ${known.round}?` });
 const times = (count: number, act: (at: number) => Act): Act[] => Array.from({ length: count }, (_, at) => act(at));
@@ -51,6 +58,7 @@ const acts: readonly Act[] = [
     learn: (known, { trial, jars }) => {
       known.trial = text(trial);
       known.jars = (jars as { id: string }[]).map(({ id }) => id);
+      known.labels = (jars as { label: string }[]).map(({ label }) => label);
     },
   },
   { name: 'jars:start', input: ({ jars }) => ({ jars, at: '2026-05-02T08:00:00.000Z' }) },
@@ -58,6 +66,18 @@ const acts: readonly Act[] = [
     name: 'readings:log',
     input: ({ jars }) => ({ jar: jars[at], brix: 9 - at, ph: 3.4, at: '2026-05-03T08:00:00.000Z' }),
   })),
+  ...times(3, (at) => ({
+    name: 'photos:add',
+    input: ({ jars, round }) => ({ jar: jars[at], image: picture(round * 10 + at), note: `day ${at}` }),
+  })),
+  { name: 'photos:add', input: ({ base, round }) => ({ base, image: picture(round * 10) }) },
+  {
+    name: 'readings:import',
+    input: ({ trial, labels }) => ({
+      trial,
+      table: `jar,hours,brix,ph\n${labels.map((label, at) => `${label},${20 + at},8.1,3.5`).join('\n')}\n`,
+    }),
+  },
   { name: 'sips:log', input: ({ jars }) => ({ jar: jars[1], tang: 4, fizz: 3, note: 'lively' }) },
   { name: 'drafts:keep', input: ({ round }) => ({ name: 'sheet', body: { round, half: 'a thought' } }) },
   { name: 'jars:pull', input: ({ jars }) => ({ jars }) },
@@ -124,6 +144,15 @@ const acts: readonly Act[] = [
     },
   },
   { name: 'bin:restore', input: ({ bin }) => ({ step: bin }) },
+  {
+    name: 'data:trialFile',
+    input: ({ other }) => ({ trial: other }),
+    learn: (known, { text: whole }) => {
+      known.carried = text(whole);
+    },
+  },
+  { name: 'trials:remove', input: ({ other }) => ({ trial: other }) },
+  { name: 'data:takeIn', input: ({ carried }) => ({ text: carried }) },
   { name: 'pantry:stock', input: ({ round }) => ({ name: 'raspberries', onHand_g: 1000 + round }) },
   { name: 'store:backup', input: () => ({}) },
   { name: 'tasters:erase', input: ({ taster }) => ({ taster }) },
@@ -142,12 +171,14 @@ export function newKnown(): Known {
     base: '',
     trial: '',
     jars: [],
+    labels: [],
     other: '',
     tasting: '',
     codes: [],
     version: '',
     bin: 0,
     round: 0,
+    carried: '',
   };
 }
 

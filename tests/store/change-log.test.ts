@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { newSalt, rowText } from '#store/change-log.ts';
 import { checkStore } from '#store/check-store.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { newRowId } from '#store/row-id.ts';
@@ -150,5 +151,29 @@ describe('newRowId(now)', () => {
       expect(id).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
     }
     expect(Number.parseInt(newRowId(1_900_000_000_000).replaceAll('-', '').slice(0, 12), 16)).toBe(1_900_000_000_000);
+  });
+});
+
+describe('rowText(row)', () => {
+  it('is the JSON of the row with its columns in alphabetical order', () => {
+    const value = fc.oneof(
+      fc.constant(null),
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.string({ unit: 'binary' }),
+    );
+    fc.assert(
+      fc.property(fc.dictionary(fc.string(), value), (row) => {
+        expect(rowText(row)).toBe(JSON.stringify(row, Object.keys(row).sort()));
+      }),
+    );
+    expect(rowText({ z: 1, a: 'x', ünï: null })).toBe('{"a":"x","z":1,"ünï":null}');
+  });
+});
+
+describe('newSalt()', () => {
+  it('never comes twice, also over many draws from the system', () => {
+    const salts = Array.from({ length: 1000 }, newSalt);
+    expect(new Set(salts).size).toBe(1000);
+    for (const salt of salts) expect(salt).toMatch(/^[0-9a-f]{32}$/);
   });
 });

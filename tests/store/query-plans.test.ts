@@ -17,6 +17,7 @@ const small = new Set([
   'row_counts',
   'seals',
   'erasures',
+  'taster_counts',
 ]);
 
 /** Lists that show all there is, and so must read all there is; each beside the table it may go through. */
@@ -30,6 +31,8 @@ const showAll: readonly (readonly [RegExp, string])[] = [
   [/SELECT blind_code AS code FROM samples GROUP BY blind_code/, 'samples'],
   [/FROM bottlings AS b LEFT JOIN jars/, 'bottlings'],
   [/AS waiting FROM bottlings AS b$/, 'bottlings'],
+  // The finder looks at every name there is.
+  ...['trials', 'tastings', 'house_recipes', 'bases'].map((table) => [/ AS kind, (j\.)?id, /, table] as const),
   // These stop at their limit, and are read in the order of an index.
   [/ORDER BY held_at DESC, id DESC LIMIT \?\) GROUP BY trial_id/, 'tastings'],
 ];
@@ -111,6 +114,13 @@ async function preparedByDesk(): Promise<{ db: Sqlite; statements: Set<string> }
       (name) => [name, { tasting: first('tastings') }] as const,
     ),
     ['today:read', {}],
+    ['trials:list', { only: 'awake' }],
+    ['trials:list', { limit: 60, after: trial }],
+    ['tastings:list', { trial }],
+    ['tastings:list', { limit: 60, after: first('tastings') }],
+    ['photos:ofTrial', { trial }],
+    ['findings:places', { trial }],
+    ['kitchen:find', { words: 'days' }],
     ['bottles:list', {}],
     ['cultures:open', { culture: first('cultures') }],
     ['jars:open', { jar: first('jars') }],

@@ -1,22 +1,14 @@
-import { createHash } from 'node:crypto';
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { gunzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { checkStore } from '#store/check-store.ts';
-import { allMigrations } from '#store/migrations/all-migrations.ts';
+import { allMigrations, lastReleased } from '#store/migrations/all-migrations.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
 import { travel, undoState } from '#store/undo.ts';
-import { onePixelJpeg } from '#tests/desk/small-pictures.ts';
-import { temporaryFolder } from './temporary-kitchen.ts';
+import { copyOfReleased, releasedKitchens } from './released-kitchen.ts';
 
 // A kitchen as each released schema wrote it, opened for ever. tests/fixtures/make-kitchen.ts made them; none is made anew.
-
-const fixtures = join(import.meta.dirname, '..', 'fixtures');
-const released = readdirSync(fixtures)
-  .filter((name) => /^kitchen-of-schema-\d{4}\.sidejar(\.gz)?$/.test(name))
-  .sort();
 
 type Rows = Record<string, Record<string, unknown>[]>;
 
@@ -54,32 +46,17 @@ function withoutHashes(rows: Rows): Rows {
   };
 }
 
-/** The kitchen unpacked, in a folder of its own, with the one photo that the later ones hold. */
-function copyOf(name: string): string {
-  const kept = join(fixtures, name);
-  const file = join(temporaryFolder(), name.replace(/\.gz$/, ''));
-  if (!name.endsWith('.gz')) {
-    copyFileSync(kept, file);
-    return file;
-  }
-  writeFileSync(file, gunzipSync(readFileSync(kept)));
-  mkdirSync(`${file}.photos`);
-  const hash = createHash('sha256').update(onePixelJpeg).digest('hex');
-  writeFileSync(join(`${file}.photos`, `${hash}.jpg`), onePixelJpeg);
-  return file;
-}
-
 describe('a kitchen of a released schema', () => {
-  it('is kept for every schema', () => {
-    const kept = released.map((name) => Number(/\d{4}/.exec(name)?.[0]));
-    expect(kept).toEqual(allMigrations.map(({ number }) => number));
+  it('is kept for every released schema', () => {
+    const kept = releasedKitchens.map((name) => Number(/\d{4}/.exec(name)?.[0]));
+    expect(kept).toEqual(allMigrations.map(({ number }) => number).filter((number) => number <= lastReleased));
   });
 
-  for (const name of released) {
+  for (const name of releasedKitchens) {
     const from = Number(/\d{4}/.exec(name)?.[0]);
 
     it(`${name} opens with every row as it was, checks whole, and every later migration ran`, async () => {
-      const file = copyOf(name);
+      const file = copyOfReleased(name);
       const before = rowsOf(file);
       expect(before.scores?.length).toBeGreaterThan(50);
       const ran: number[] = [];
@@ -99,7 +76,7 @@ describe('a kitchen of a released schema', () => {
     });
 
     it(`${name} stays as it is in the copy made before`, async () => {
-      const file = copyOf(name);
+      const file = copyOfReleased(name);
       const before = rowsOf(file);
       (await openKitchen(file)).close();
       const copies = readdirSync(join(file, '..')).filter((each) => each.includes('.before-'));
@@ -113,7 +90,7 @@ describe('a kitchen of a released schema', () => {
 
     it(`${name}: undo stops at the migration and says why`, async () => {
       if (from === allMigrations.at(-1)?.number) return;
-      const kitchen = await openKitchen(copyOf(name));
+      const kitchen = await openKitchen(copyOfReleased(name));
       expect(undoState(kitchen.read).undoRefused).toContain('older has another form');
       expect(() => travel(kitchen, 'undo')).toThrow(
         expect.objectContaining({
@@ -126,7 +103,7 @@ describe('a kitchen of a released schema', () => {
   }
 
   it('whose log was broken before is not made to look whole', async () => {
-    const file = copyOf('kitchen-of-schema-0010.sidejar');
+    const file = copyOfReleased('kitchen-of-schema-0010.sidejar');
     const Database = sqliteDriver();
     const db = new Database(file);
     db.prepare(
@@ -139,7 +116,7 @@ describe('a kitchen of a released schema', () => {
   });
 
   it('of a newer program is refused, and not one byte of its folder changes', async () => {
-    const file = copyOf('kitchen-of-schema-0010.sidejar');
+    const file = copyOfReleased('kitchen-of-schema-0010.sidejar');
     const Database = sqliteDriver();
     const db = new Database(file);
     db.pragma('user_version = 9990');

@@ -12,7 +12,7 @@ function TrialFindings({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
   const findings = useLongAnswer('findings:read', { trial: trial.id });
   const places = useAnswer('findings:places', { trial: trial.id });
   const sips = useAnswer('sips:byTrial', { trial: trial.id });
-  const tastings = useAnswer('tastings:list', {});
+  const tastings = useAnswer('tastings:list', { trial: trial.id });
   const found = findings.value;
   if (found === undefined) return <UnderWay of={findings} doing={words.reading} />;
   return (
@@ -23,12 +23,7 @@ function TrialFindings({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
             {(placed) => <PanelFindings trial={trial} findings={found} places={placed} sips={own} />}
           </Answer>
         ) : (
-          <SipsOnly
-            trial={trial}
-            findings={found}
-            sips={own}
-            open={(tastings.data?.tastings ?? []).filter((each) => each.trial === trial.id)}
-          />
+          <SipsOnly trial={trial} findings={found} sips={own} open={tastings.data?.tastings ?? []} />
         )
       }
     </Answer>

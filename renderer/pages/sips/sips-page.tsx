@@ -42,7 +42,7 @@ function StandingSips({ trial }: { readonly trial: Trial }) {
 
 /** The daily round: a sip of every standing jar, whatever trial it belongs to. */
 export function SipsPage() {
-  const trials = useAnswer('trials:list', {});
+  const trials = useAnswer('trials:list', { only: 'awake' });
   const awake = trials.data?.trials.filter(({ standing }) => standing > 0) ?? [];
   const { values, isPending, failure } = useAnswers(
     'trials:open',

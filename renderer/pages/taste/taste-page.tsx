@@ -38,7 +38,7 @@ function TastingRows({ tastings }: { readonly tastings: ValueOf<'tastings:list'>
 /** The Taste step of a trial: its tastings, and the maker's own sips. */
 export function TastePage({ id }: { readonly id: string }) {
   const trial = useAnswer('trials:open', { trial: id });
-  const tastings = useAnswer('tastings:list', {});
+  const tastings = useAnswer('tastings:list', { trial: id });
   return (
     <Answer of={trial}>
       {(value) => {
@@ -48,9 +48,7 @@ export function TastePage({ id }: { readonly id: string }) {
             <TrialHead trial={value} step="taste" />
             <section className="section">
               <h2>{words.tastings}</h2>
-              <Answer of={tastings}>
-                {({ tastings: all }) => <TastingRows tastings={all.filter((tasting) => tasting.trial === id)} />}
-              </Answer>
+              <Answer of={tastings}>{({ tastings: all }) => <TastingRows tastings={all} />}</Answer>
               {jars.length === 0 ? (
                 <p className="soft">{words.noJars}</p>
               ) : (

@@ -105,6 +105,16 @@ function Idle() {
   );
 }
 
+function Empty() {
+  return (
+    <EmptyState title={words.empty.title} actions={<FirstSteps />}>
+      {words.empty.lines.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </EmptyState>
+  );
+}
+
 function WholeToday({ today, trials, now }: { readonly today: Today; readonly trials: Trials; readonly now: number }) {
   const at = (when: Today['needs'][number]['when']) => today.needs.filter((need) => need.when === when);
   const isQuiet = at('overdue').length + at('today').length === 0;
@@ -129,7 +139,8 @@ function todayLead(now: number): string {
 
 /** What the kitchen needs now, each thing done in one touch, and the jars themselves. */
 export function TodayPage() {
-  const trials = useAnswer('trials:list', {});
+  const kitchen = useAnswer('kitchen:open', {});
+  const trials = useAnswer('trials:list', { only: 'awake' });
   const today = useAnswer('today:read', { zone: ownZone() });
   const now = useNow();
   const read = useRef(now);
@@ -143,20 +154,20 @@ export function TodayPage() {
   return (
     <>
       <PageHead title={words.title} lead={todayLead(now)} />
-      <Answer of={trials}>
-        {(value) => (
-          <Answer of={today}>
-            {(needed) =>
-              value.trials.length === 0 && needed.needs.length === 0 && needed.bottlesWaiting === 0 ? (
-                <EmptyState title={words.empty.title} actions={<FirstSteps />}>
-                  {words.empty.lines.map((line) => (
-                    <p key={line}>{line}</p>
-                  ))}
-                </EmptyState>
-              ) : (
-                <WholeToday today={needed} trials={value.trials} now={now} />
-              )
-            }
+      <Answer of={kitchen}>
+        {({ counts }) => (
+          <Answer of={trials}>
+            {({ trials: awake }) => (
+              <Answer of={today}>
+                {(needed) =>
+                  counts.trials === 0 && needed.needs.length === 0 && needed.bottlesWaiting === 0 ? (
+                    <Empty />
+                  ) : (
+                    <WholeToday today={needed} trials={awake} now={now} />
+                  )
+                }
+              </Answer>
+            )}
           </Answer>
         )}
       </Answer>

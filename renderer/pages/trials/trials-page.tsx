@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { factorWords } from '#core/trial/factor.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
@@ -10,13 +11,18 @@ import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { FirstSteps } from '#renderer/parts/empty-state/first-steps.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { ShowMore } from '#renderer/parts/row-list/show-more.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
+/** So many at first, and so many more each time. */
+const shownAtOnce = 60;
+
 /** Every trial, the newest first. */
 export function TrialsPage() {
-  const trials = useAnswer('trials:list', {});
+  const [limit, setLimit] = useState(shownAtOnce);
+  const trials = useAnswer('trials:list', { limit }, { keepLast: true });
   return (
     <>
       <PageHead
@@ -31,7 +37,7 @@ export function TrialsPage() {
         }
       />
       <Answer of={trials}>
-        {({ trials: all }) =>
+        {({ trials: all, more }) =>
           all.length === 0 ? (
             <EmptyState title={words.empty.title} actions={<FirstSteps />}>
               {words.empty.lines.map((line) => (
@@ -39,23 +45,26 @@ export function TrialsPage() {
               ))}
             </EmptyState>
           ) : (
-            <RowList label={words.title}>
-              {all.map((trial) => (
-                <Row
-                  key={trial.id}
-                  title={trial.question}
-                  to={`/trials/${trial.id}`}
-                  marks={<SampleMark when={trial.isSample} />}
-                  facts={
-                    <>
-                      <span>{factorWords[trial.factor]}</span> <span>{joined(trial.levels)}</span>{' '}
-                      <span>{counted(trial.jars, 'jar')}</span> <span>{phrase`from ${dateWords(trial.startsAt)}`}</span>
-                    </>
-                  }
-                  end={trialStateWords(trial)}
-                />
-              ))}
-            </RowList>
+            <>
+              <RowList label={words.title}>
+                {all.map((trial) => (
+                  <Row
+                    key={trial.id}
+                    title={trial.question}
+                    to={`/trials/${trial.id}`}
+                    marks={<SampleMark when={trial.isSample} />}
+                    facts={
+                      <>
+                        <span>{factorWords[trial.factor]}</span> <span>{joined(trial.levels)}</span>{' '}
+                        <span>{counted(trial.jars, 'jar')}</span> <span>{phrase`from ${dateWords(trial.startsAt)}`}</span>
+                      </>
+                    }
+                    end={trialStateWords(trial)}
+                  />
+                ))}
+              </RowList>
+              {more === true ? <ShowMore onMore={() => setLimit(limit + shownAtOnce)}>{words.more}</ShowMore> : null}
+            </>
           )
         }
       </Answer>

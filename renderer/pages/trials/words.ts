@@ -4,6 +4,7 @@ export const words = {
   title: phrase`Trials`,
   lead: phrase`One question each. One thing moves, all else is held.`,
   plan: phrase`Plan a trial`,
+  more: phrase`Show more trials`,
   empty: {
     title: phrase`Ask one question`,
     lines: [
