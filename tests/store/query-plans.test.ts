@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { openKitchen } from '#store/open-kitchen.ts';
 import type { Sqlite } from '#store/sqlite-driver.ts';
 import { actName, actsInRound, doAct, newKnown } from '#tests/faults/scripted-acts.ts';
 import { handClock, temporaryDesk } from './temporary-kitchen.ts';
@@ -99,6 +100,13 @@ async function preparedByDesk(): Promise<{ db: Sqlite; statements: Set<string> }
       for (const sql of statements) if (!before.has(sql)) statements.delete(sql);
     } else await doAct(test.desk, known, act);
   }
+  // Another window writes, and this one is told of what.
+  const other = await openKitchen(test.kitchen.file);
+  other.write({ request: 'test', summary: 'test' }, (writer) =>
+    writer.insert('tasters', { name: 'Seen from beside', avoids: '[]', avoids_alcohol: 0, note: null }),
+  );
+  other.close();
+  test.kitchen.lookForOthers();
   const first = (table: string) => read.one<{ id: string }>(`SELECT id FROM ${table} ORDER BY id LIMIT 1`)?.id ?? '';
   const trial = first('trials');
   const asks: readonly (readonly [string, object])[] = [
