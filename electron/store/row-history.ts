@@ -15,6 +15,8 @@ export interface RowEntry {
   readonly before: StoredRow | null;
   readonly after: StoredRow | null;
   readonly isErased: boolean;
+  /** Whether the step was undone, and not done again since. */
+  readonly isUndone: boolean;
 }
 
 const blindTables: readonly TableName[] = ['tastings', 'samples', 'servings', 'discriminations', 'presentations'];
@@ -45,8 +47,10 @@ export function rowHistory(read: Reader, table: TableName, id: string, limit: nu
     before: string | null;
     after: string | null;
     commitment: string | null;
+    latest: string | null;
   }>(
-    `SELECT s.id AS step, s.at, s.summary, s.kind, c.before, c.after, c.commitment
+    `SELECT s.id AS step, s.at, s.summary, s.kind, c.before, c.after, c.commitment,
+       (SELECT kind FROM steps WHERE target = s.id ORDER BY id DESC LIMIT 1) AS latest
      FROM changes AS c JOIN steps AS s ON s.id = c.step_id
      WHERE c.table_name = ? AND c.row_id = ? ORDER BY c.id DESC LIMIT ?`,
     table,
@@ -61,10 +65,11 @@ export function rowHistory(read: Reader, table: TableName, id: string, limit: nu
   );
   const rowOf = (text: string | null) =>
     text === null || text === erasedText ? null : (JSON.parse(text) as StoredRow);
-  return entries.map(({ before, after, commitment, ...entry }) => ({
+  return entries.map(({ before, after, commitment, latest, ...entry }) => ({
     ...entry,
     before: rowOf(before),
     after: rowOf(after),
     isErased: commitment !== null,
+    isUndone: latest === 'undo',
   }));
 }

@@ -22,6 +22,7 @@ export const BottlesPage = later('BottlesPage', () => import('#renderer/pages/bo
 export const CulturePage = later('CulturePage', () => import('#renderer/pages/culture/culture-page.tsx'));
 export const DataPage = later('DataPage', () => import('#renderer/pages/data/data-page.tsx'));
 export const FindingsPage = later('FindingsPage', () => import('#renderer/pages/findings/findings-page.tsx'));
+export const HistoryPage = later('HistoryPage', () => import('#renderer/pages/history/history-page.tsx'));
 export const HouseRecipePage = later(
   'HouseRecipePage',
   () => import('#renderer/pages/house-recipe/house-recipe-page.tsx'),

@@ -13,6 +13,7 @@ import {
   CulturePage,
   DataPage,
   FindingsPage,
+  HistoryPage,
   HouseRecipePage,
   HouseRecipesPage,
   ImportPage,
@@ -80,6 +81,7 @@ export function Routes() {
         <Route path="/pantry" component={PantryPage} />
         <Route path="/tasters" component={TastersPage} />
         <Route path="/data" component={DataPage} />
+        <Route path="/history/:table/:id">{({ table, id }) => <HistoryPage table={table} id={id} />}</Route>
         <Route component={NowherePage} />
       </Switch>
     </Suspense>

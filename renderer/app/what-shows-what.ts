@@ -99,7 +99,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
 };
 
 /** What every change touches, whatever its table. */
-const always: readonly RequestName[] = ['kitchen:open', 'undo:state', 'history:read', 'bin:list'];
+const always: readonly RequestName[] = ['kitchen:open', 'undo:state', 'history:read', 'history:row', 'bin:list'];
 
 /** The requests whose answers may show rows of these tables; null when a table is unknown, and so all of them. */
 export function requestsShowing(tables: readonly string[]): ReadonlySet<string> | null {

@@ -116,6 +116,8 @@ export const storeRequests = {
           before: storedRow.nullable(),
           after: storedRow.nullable(),
           isErased: z.boolean(),
+          /** Its step was undone, and not done again since. */
+          isUndone: z.boolean(),
         }),
       ),
     }),

@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, type Workbench } from './workbench.ts';
 
+const withHistory: readonly string[] = ['jars', 'trials', 'tasters', 'house_recipes', 'bases', 'cultures'];
+
 /** Every route that the page knows, by its own list, filled with rows that there are; `most` of each kind. */
 export async function everyScreen({ ask }: Workbench, most = 2): Promise<string[]> {
   const routes = readFileSync(join(import.meta.dirname, '..', '..', 'renderer', 'app', 'routes.tsx'), 'utf8');
@@ -15,6 +17,7 @@ export async function everyScreen({ ask }: Workbench, most = 2): Promise<string[
   const orders = await Promise.all(tastings.map(({ id }) => ask('tastings:open', { tasting: id })));
   const pouredFor = new Map(orders.map((tasting) => [tasting.id, tasting.orders[0]?.taster]));
   const wholes = await Promise.all(trials.map(({ id }) => ask('trials:open', { trial: id })));
+  const tasters = (await ask('tasters:list', {})).tasters.map(({ id }) => id);
   const ids: Readonly<Record<string, readonly string[]>> = {
     trials: trials.map(({ id }) => id),
     tastings: tastings.map(({ id }) => id),
@@ -26,6 +29,12 @@ export async function everyScreen({ ask }: Workbench, most = 2): Promise<string[
   };
   return [...routes.matchAll(/path="([^"]+)"/g)].flatMap(([, path = '']) => {
     if (!path.includes(':')) return [path];
+    if (path.startsWith('/history/')) {
+      const recorded = Object.entries({ ...ids, house_recipes: ids['house-recipes'] ?? [], tasters });
+      return recorded
+        .filter(([table]) => withHistory.includes(table))
+        .flatMap(([table, all]) => all.slice(0, most).map((id) => `/history/${table}/${id}`));
+    }
     const known = ids[path.split('/')[1] ?? ''];
     if (known === undefined) throw new Error(`No row is known for the route ${path}.`);
     return known.slice(0, most).map((id) => path.replace(':id', id).replace(':taster', pouredFor.get(id) ?? ''));

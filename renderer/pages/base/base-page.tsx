@@ -15,6 +15,7 @@ import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { ReadingEntry } from '#renderer/parts/jar-work/reading-entry.tsx';
 import { SightingEntry } from '#renderer/parts/jar-work/sightings-to-tap.tsx';
 import { watchedBase } from '#renderer/parts/jar-work/watched.ts';
@@ -137,6 +138,7 @@ function WholeBase({ base }: { readonly base: Base }) {
         <BaseSightings base={base} />
       </section>
       <BasePhotos base={base} />
+      <HistoryLink table="bases" id={base.id} />
       {isChanging ? (
         <Sheet title={words.changeOf(base.name)} onClose={() => setIsChanging(false)}>
           <BaseForm base={base} cultures={cultures.data?.cultures ?? []} onDone={() => setIsChanging(false)} />

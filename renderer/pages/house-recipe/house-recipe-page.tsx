@@ -6,6 +6,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { Facts } from '#renderer/parts/facts/facts.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { PerLitreTable } from '#renderer/parts/recipe/per-litre-table.tsx';
 import { RecipeCautions } from '#renderer/parts/recipe/recipe-cautions.tsx';
@@ -99,6 +100,7 @@ function ShownVersion({ recipe, version, onShow }: ShownVersionProps) {
         <section className="section">
           <Batches recipe={recipe} version={version.number} volume_mL={make.volume_mL} />
         </section>
+        <HistoryLink table="house_recipes" id={recipe.id} />
       </div>
       <RecipeCard name={recipe.name} version={version} make={make} />
     </>

@@ -21,6 +21,7 @@ import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
 import { useWantedSweetness } from '#renderer/parts/course/wanted-sweetness.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { JarActs } from '#renderer/parts/jar-work/jar-acts.tsx';
 import { mayBeWatched } from '#renderer/parts/jar-work/next-act.ts';
 import { QuickReading } from '#renderer/parts/jar-work/quick-reading.tsx';
@@ -157,6 +158,7 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
         {(value) => <JarSheet science={value} measures={measures} vessel={whole.vessel} question={question} />}
       </Answer>
       <BottlesOfJar jar={jar} />
+      <HistoryLink table="jars" id={jar.id} />
     </>
   );
 }

@@ -7,6 +7,7 @@ import { joined } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
@@ -85,6 +86,7 @@ export function TastersPage() {
       {shown === null ? null : (
         <Sheet title={shown === 'new' ? words.add : shown.name} onClose={() => setShown(null)}>
           <TasterForm taster={shown === 'new' ? null : shown} onDone={() => setShown(null)} />
+          {shown === 'new' ? null : <HistoryLink table="tasters" id={shown.id} />}
         </Sheet>
       )}
     </>

@@ -31,6 +31,11 @@ const photosWords = {
   facts: phrase`All jars side by side, day by day.`,
 } as const;
 
+const historyWords = {
+  title: phrase`What changed, and when`,
+  facts: phrase`Every change of its plan and its words, with what stood there before.`,
+} as const;
+
 const giveWords = {
   title: phrase`Give it to another kitchen`,
   facts: phrase`One file with its jars, readings, tastings, scores and photos. Another kitchen takes it in on its Data page.`,
@@ -96,6 +101,7 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
         <Row title={wantedWords.title} to={`/trials/${trial}/wishes`} facts={<span>{wantedWords.facts}</span>} />
         <Row title={apartTitle(factor)} to={`/trials/${trial}/telling-apart`} facts={<span>{apartFacts}</span>} />
         <Row title={photosWords.title} to={`/trials/${trial}/photos`} facts={<span>{photosWords.facts}</span>} />
+        <Row title={historyWords.title} to={`/history/trials/${trial}`} facts={<span>{historyWords.facts}</span>} />
         <Row title={readingsWords.title} to={`/trials/${trial}/readings`} facts={<span>{readingsWords.facts}</span>} />
         <Row
           title={calendarWords.title}

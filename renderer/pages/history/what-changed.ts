@@ -1,0 +1,101 @@
+import { factorWords } from '#core/trial/factor.ts';
+import { dateWords, timeWords } from '#renderer/format/moments.ts';
+import type { Measures } from '#renderer/format/use-measures.ts';
+import { coverWords, joined, vesselWords } from '#renderer/format/words.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { columnNames, leftOut } from './column-names-table.ts';
+import { words } from './words.ts';
+
+export type Entry = ValueOf<'history:row'>['entries'][number];
+type Cell = string | number | null;
+
+/** One part of a row: what it is called, what it was and what it became. */
+export interface Change {
+  readonly column: string;
+  readonly name: string;
+  readonly before: string | null;
+  readonly after: string;
+}
+
+/** Names from closed lists, in the trade's words. */
+const named: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  factor: factorWords,
+  calendar: words.calendars,
+  vessel_kind: vesselWords,
+  kind: vesselWords,
+  cover: coverWords,
+};
+
+const unit = /_(g_per_L|pctVol|gauge_bar|bar|mL|mm|g|C)$/;
+
+function figure(column: string, value: number, measures: Measures): string {
+  if (/^(is|avoids)_/.test(column)) return value === 1 ? words.yes : words.no;
+  if (column === 'acidity_g_per_L') return `${value} g/L`;
+  switch (unit.exec(column)?.[1]) {
+    case 'g_per_L':
+      return measures.sugar(value);
+    case 'gauge_bar':
+    case 'bar':
+      return measures.pressure(value);
+    case 'mL':
+      return measures.volume(value);
+    case 'mm':
+      return `${value} mm`;
+    case 'C':
+      return measures.temperature(value);
+    case 'pctVol':
+      return `${value} % vol`;
+    case 'g':
+      return measures.mass(value);
+    default:
+      return String(value);
+  }
+}
+
+/** A value of a list or of a thing with named parts, as words: no brackets, no quotation marks, none of its empty parts. */
+function spoken(name: string, value: unknown, measures: Measures): string {
+  if (value === null || value === undefined || value === '') return words.nothing;
+  if (typeof value === 'boolean') return value ? words.yes : words.no;
+  if (typeof value === 'number') return figure(name, value, measures);
+  if (Array.isArray(value)) {
+    return value.length === 0 ? words.nothing : joined(value.map((each) => spoken(name, each, measures)));
+  }
+  if (typeof value !== 'object') return named[name]?.[String(value)] ?? String(value);
+  const parts = Object.entries(value).flatMap(([part, inner]) => {
+    const said = spoken(part, inner, measures);
+    if (said === words.nothing) return [];
+    return [part === 'ingredient' || part === 'name' ? said : `${part.replace(unit, '').replaceAll('_', ' ')} ${said}`];
+  });
+  return parts.length === 0 ? words.nothing : parts.join(', ');
+}
+
+function written(column: string, text: string, measures: Measures): string {
+  if (!/^[[{]/.test(text)) return named[column]?.[text] ?? text;
+  try {
+    return spoken(column, JSON.parse(text), measures);
+  } catch {
+    return text;
+  }
+}
+
+/** What a cell holds, as a person would say it. */
+export function cellWords(column: string, cell: Cell, measures: Measures): string {
+  if (cell === null || cell === '') return words.nothing;
+  if (column.endsWith('_id')) return words.another;
+  if (typeof cell === 'number') return figure(column, cell, measures);
+  if (/_at$|^planned_(start|pull)$/.test(column)) return `${dateWords(cell)}, ${timeWords(cell)}`;
+  return written(column, cell, measures);
+}
+
+/** The parts of a row that an entry changed; of a new row, all that somebody filled in. */
+export function whatChanged({ before, after }: Entry, measures: Measures): Change[] {
+  if (after === null) return [];
+  return Object.keys(after).flatMap((column) => {
+    const name = columnNames[column];
+    const [was, is] = [before?.[column] ?? null, after[column] ?? null];
+    if (name === undefined || leftOut.has(column) || was === is) return [];
+    const said = cellWords(column, is, measures);
+    if (before === null && (column.endsWith('_id') || said === words.nothing)) return [];
+    return [{ column, name, before: before === null ? null : cellWords(column, was, measures), after: said }];
+  });
+}
