@@ -74,7 +74,7 @@ function tasterCountProblems({ read }: Kitchen): string[] {
     `SELECT t.id FROM tasters AS t LEFT JOIN taster_counts AS n ON n.taster_id = t.id
      WHERE (SELECT count(DISTINCT tasting_id) FROM servings WHERE taster_id = t.id) <> coalesce(n.tastings, 0)`,
   );
-  return wrong.map(({ id }) => `The number of tastings noted of a taster (${id}) is not that of its rows.`);
+  return wrong.map(({ id }) => phrase`The number of tastings noted of a taster (${id}) is not that of its rows.`);
 }
 
 /**

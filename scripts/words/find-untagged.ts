@@ -34,7 +34,7 @@ const letters = /\p{L}{2}/u;
 const sentence = /^“?\p{Lu}\p{L}*[’,]?(\s+\S+){2,}/u;
 /** What a module of words holds: words with a space between, or one with a capital. */
 const words = /\p{Ll}\S*\s+\S*\p{Ll}|^\p{Lu}\p{Ll}+…?$/u;
-const code = /^(\/|#|[a-z-]+:)|\b(SELECT|INSERT|UPDATE|DELETE|CREATE|WHERE)\b|var\(--/;
+const code = /^(\/|#|[a-z-]+:)|\b(SELECT|INSERT|UPDATE|DELETE|CREATE|WHERE|ORDER BY)\b|var\(--/;
 
 function bareOf(node: ts.Node): string | null {
   if (ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)) return node.text;

@@ -16,7 +16,10 @@ export const words = {
   yes: phrase`yes`,
   no: phrase`no`,
   undone: phrase`later undone`,
-  calendars: { 'staggered-start': phrase`started one after the other`, 'staggered-pull': phrase`pulled one after the other` },
+  calendars: {
+    'staggered-start': phrase`started one after the other`,
+    'staggered-pull': phrase`pulled one after the other`,
+  },
   more: phrase`Show earlier changes`,
 } as const;
 

@@ -56,7 +56,8 @@ export function TrialsPage() {
                     facts={
                       <>
                         <span>{factorWords[trial.factor]}</span> <span>{joined(trial.levels)}</span>{' '}
-                        <span>{counted(trial.jars, 'jar')}</span> <span>{phrase`from ${dateWords(trial.startsAt)}`}</span>
+                        <span>{counted(trial.jars, 'jar')}</span>{' '}
+                        <span>{phrase`from ${dateWords(trial.startsAt)}`}</span>
                       </>
                     }
                     end={trialStateWords(trial)}
