@@ -5,7 +5,7 @@ import { storedMoment } from '#store/stored-moment.ts';
 import type { Columns } from '#store/tables.ts';
 import { findTrial, type TrialWhole } from '#store/trials.ts';
 import { found } from './found.ts';
-import type { Handlers } from './handler.ts';
+import type { Handlers, Watch } from './handler.ts';
 import { nameKey } from './name-key.ts';
 import { pastedTable } from './pasted-table.ts';
 import { numberIn } from './read-score.ts';
@@ -104,14 +104,14 @@ function takenAt(cells: Cells, jar: Jar, startedAt: string): string {
   return new Date(Date.parse(startedAt) + since * 3_600_000).toISOString();
 }
 
-function readingIn(cells: Cells, jars: readonly Jar[]): Columns<'readings'> {
+function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>): Columns<'readings'> {
   const label = cells.jar ?? '';
-  const jar = jars.find((each) => nameKey(each.label) === nameKey(label) || each.id === label);
+  const jar = jars.get(nameKey(label)) ?? jars.get(label);
   if (jar === undefined) {
     throw new RowProblem(
       'unknown-jar',
       'jar',
-      phrase`This trial has no jar “${label.slice(0, 40)}”; it has ${jars.map((each) => each.label).join(', ')}.`,
+      phrase`This trial has no jar “${label.slice(0, 40)}”; it has ${[...new Set(jars.values())].map((each) => each.label).join(', ')}.`,
     );
   }
   if (jar.startedAt === null)
@@ -141,7 +141,7 @@ function readingIn(cells: Cells, jars: readonly Jar[]): Columns<'readings'> {
   };
 }
 
-function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, jars: readonly Jar[]) {
+function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, jars: readonly Jar[], watch: Watch) {
   const { header, rows, unclosed } = pastedTable(table);
   const meanings = header.map((head) => meaningOf(head, mapping));
   const columns = header.map((head, place) => ({ head: head.trim(), meaning: meanings[place] ?? '' }));
@@ -165,14 +165,19 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
       message: phrase`The first row must name the columns; there is none for the jar. Its columns are: ${header.join(', ').slice(0, 200)}.`,
     });
   } else {
+    const jarsByName = new Map(jars.flatMap((jar) => [[jar.id, jar] as const, [nameKey(jar.label), jar] as const]));
     rows.forEach((row, index) => {
+      if (index % 2000 === 0) {
+        watch.assertGoing();
+        watch.progress(index, rows.length);
+      }
       if (row.every((cell) => cell.trim() === '')) return;
       const cells: Cells = {};
       meanings.forEach((meaning, place) => {
         if (meaning !== '') cells[meaning] = (row[place] ?? '').trim();
       });
       try {
-        readings.push(readingIn(cells, jars));
+        readings.push(readingIn(cells, jarsByName));
       } catch (error) {
         if (!(error instanceof RowProblem)) throw error;
         const head = header[meanings.indexOf(error.column)];
@@ -191,7 +196,7 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
 export const readingsImportHandlers: Handlers<'readings:import'> = {
   'readings:import'(kitchen, { trial: id, table, mapping = {}, preview }, watch) {
     const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
-    const { readings, refused, columns } = readTable(table, mapping, trial.jarsWhole);
+    const { readings, refused, columns } = readTable(table, mapping, trial.jarsWhole, watch);
     if (!preview && readings.length > 0) {
       const summary =
         readings.length === 1

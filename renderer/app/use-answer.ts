@@ -7,16 +7,18 @@ export interface AnswerOptions {
   readonly enabled?: boolean;
   /** Keep showing the last answer while the input changes. */
   readonly keepLast?: boolean;
+  /** What tells this input from others, where the input itself is too long to compare. */
+  readonly key?: unknown;
 }
 
 /** The desk's answer to a reading request, kept and read again when its rows change. */
 export function useAnswer<Name extends RequestName>(
   name: Name,
   input: AskedOf<Name>,
-  { enabled = true, keepLast = false }: AnswerOptions = {},
+  { enabled = true, keepLast = false, key = input }: AnswerOptions = {},
 ): UseQueryResult<ValueOf<Name>, Failure> {
   return useQuery<ValueOf<Name>, Failure>({
-    queryKey: [name, input],
+    queryKey: [name, key],
     queryFn: () => ask(name, input),
     enabled,
     ...(keepLast ? { placeholderData: keepPreviousData } : {}),

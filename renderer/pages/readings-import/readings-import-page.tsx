@@ -1,14 +1,15 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
-import { useHandedFile } from '#renderer/app/use-handed-file.ts';
+import { useLongAnswer } from '#renderer/app/use-long-answer.ts';
 import { useLongRequest } from '#renderer/app/use-long-request.ts';
-import { fileFaultWords, readTextFile } from '#renderer/format/read-text-file.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { TableSourceFields } from '#renderer/parts/table-source/table-source.tsx';
+import { useTableSource } from '#renderer/parts/table-source/use-table-source.ts';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import { readingColumns } from '#shared/closed-lists.ts';
@@ -18,15 +19,6 @@ import './readings-import.css';
 
 type Mapping = NonNullable<AskedOf<'readings:import'>['mapping']>;
 type Told = ValueOf<'readings:import'>;
-
-function useSettled(value: string): string {
-  const [settled, setSettled] = useState(value);
-  useEffect(() => {
-    const timer = setTimeout(() => setSettled(value), 200);
-    return () => clearTimeout(timer);
-  }, [value]);
-  return settled;
-}
 
 function Columns(props: { readonly told: Told; readonly onChange: (head: string, meaning: string) => void }) {
   const { told, onChange } = props;
@@ -76,69 +68,43 @@ function Refused({ told }: { readonly told: Told }) {
 }
 
 function ImportForm({ trial }: { readonly trial: string }) {
-  const [table, setTable] = useState('');
   const [mapping, setMapping] = useState<Mapping>({});
-  const [fault, setFault] = useState<string | undefined>(undefined);
+  const source = useTableSource(() => setMapping({}));
   const [, go] = useLocation();
   const { say } = useToasts();
-  const settled = useSettled(table);
-  const isGiven = settled.trim() !== '';
-  const preview = useAnswer(
+  const preview = useLongAnswer(
     'readings:import',
-    { trial, table: settled, mapping, preview: true },
-    { enabled: isGiven, keepLast: true },
+    { trial, table: source.settled, mapping, preview: true },
+    { enabled: source.isGiven, keepLast: true, key: { trial, turn: source.turn, mapping } },
   );
   const take = useLongRequest('readings:import');
-  const isCurrent = settled === table && !preview.isPlaceholderData;
-
-  async function readFile(file: File | undefined) {
-    if (file === undefined) return;
-    const read = await readTextFile(file);
-    setFault(read.kind === 'fault' ? fileFaultWords[read.why] : undefined);
-    if (read.kind === 'text') {
-      setMapping({});
-      setTable(read.text);
-    }
-  }
-
-  useHandedFile((file) => void readFile(file));
+  const isCurrent = source.isSettled && !preview.isEarlier;
+  const told = preview.value;
 
   async function keep() {
-    const kept = await take.run({ trial, table, mapping });
+    const kept = await take.run({ trial, table: source.text, mapping });
     if (kept === null) return;
     say({ kind: 'done', words: words.taken(kept.accepted) });
     go(`/trials/${trial}`);
   }
 
   return (
-    <div className="section import-form">
-      <Field label={words.paste} hint={words.pasteHint}>
-        {(wiring) => (
-          <textarea
-            {...wiring}
-            rows={8}
-            spellCheck={false}
-            placeholder={words.example}
-            value={table}
-            onChange={({ target }) => setTable(target.value)}
-          />
-        )}
-      </Field>
-      <Field label={words.file} fault={fault}>
-        {(wiring) => (
-          <input
-            {...wiring}
-            type="file"
-            accept=".csv,.tsv,.txt,.json,text/csv,text/tab-separated-values,text/plain,application/json"
-            onChange={({ target }) => void readFile(target.files?.[0])}
-          />
-        )}
-      </Field>
-      {isGiven ? (
-        <Answer of={preview}>
-          {(told) => (
-            <section className="section">
-              <h2>{words.preview}</h2>
+    <div className="section">
+      <TableSourceFields
+        source={source}
+        label={words.paste}
+        hint={words.pasteHint}
+        example={words.example}
+        fileLabel={words.file}
+      />
+      {source.isGiven ? (
+        <section className="section">
+          <h2>{words.preview}</h2>
+          {told === undefined || preview.isEarlier || preview.failure !== null ? (
+            <UnderWay of={preview} doing={words.looking} />
+          ) : null}
+          {told === undefined || preview.failure !== null ? null : (
+            <>
               <Columns
                 told={told}
                 onChange={(head, meaning) => setMapping((all) => ({ ...all, [head]: meaning as Mapping[string] }))}
@@ -155,9 +121,9 @@ function ImportForm({ trial }: { readonly trial: string }) {
                   </Button>
                 </div>
               )}
-            </section>
+            </>
           )}
-        </Answer>
+        </section>
       ) : null}
     </div>
   );

@@ -20,6 +20,7 @@ export const words = {
   more: (count: number) => phrase`and ${count} more.`,
   take: (count: number) => phrase`Take ${counted(count, 'reading')}`,
   taken: (count: number) => phrase`${counted(count, 'reading')} kept.`,
+  looking: phrase`Looking at the table…`,
   taking: phrase`Keeping the readings…`,
 } as const;
 

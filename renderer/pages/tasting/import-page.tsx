@@ -1,12 +1,14 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
-import { useHandedFile } from '#renderer/app/use-handed-file.ts';
-import { useRequest } from '#renderer/app/use-request.ts';
-import { fileFaultWords, readTextFile } from '#renderer/format/read-text-file.ts';
+import { useLongAnswer } from '#renderer/app/use-long-answer.ts';
+import { useLongRequest } from '#renderer/app/use-long-request.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
-import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { TableSourceFields } from '#renderer/parts/table-source/table-source.tsx';
+import { useTableSource } from '#renderer/parts/table-source/use-table-source.ts';
+import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { ImportColumns } from './import-columns.tsx';
 import { ImportPreview } from './import-preview.tsx';
@@ -18,52 +20,35 @@ type Tasting = ValueOf<'tastings:open'>;
 /** Codes of a refusal that says a column's name was not understood. */
 const headerCodes = ['no-header', 'unknown-attribute', 'column-twice'];
 
-function headingOf(table: string): string {
-  return table.split(/\r?\n/, 1)[0] ?? '';
-}
-
-function useSettled(value: string, pause_ms: number): string {
-  const [settled, setSettled] = useState(value);
-  useEffect(() => {
-    const timer = setTimeout(() => setSettled(value), pause_ms);
-    return () => clearTimeout(timer);
-  }, [value, pause_ms]);
-  return settled;
-}
-
 function ImportForm({ tasting }: { readonly tasting: Tasting }) {
-  const [table, setTable] = useState('');
   const [mapping, setMapping] = useState<Readonly<Record<string, string>>>({});
-  const [fileFault, setFileFault] = useState<string | undefined>(undefined);
+  const source = useTableSource(() => setMapping({}));
   const [, go] = useLocation();
-  const settled = useSettled(table, 200);
+  const { say } = useToasts();
   const kinds = {
     isRanked: tasting.isRanked,
     isRepeated: tasting.replicates > 1,
     steps: tasting.attributes.filter(({ kind }) => kind === 'just-about-right').map(({ name }) => name),
   };
-  const isGiven = settled.trim() !== '';
-  const input = { table: settled, mapping: { ...mapping } };
-  const columns = useAnswer('scores:columns', input, { enabled: isGiven, keepLast: true });
-  const preview = useAnswer(
+  const { isGiven } = source;
+  const input = { table: source.settled, mapping: { ...mapping } };
+  const key = { tasting: tasting.id, turn: source.turn, mapping };
+  const columns = useAnswer('scores:columns', input, { enabled: isGiven, keepLast: true, key });
+  const preview = useLongAnswer(
     'scores:import',
     { tasting: tasting.id, ...input, preview: true },
-    { enabled: isGiven, keepLast: true },
+    { enabled: isGiven, keepLast: true, key },
   );
-  const take = useRequest('scores:import', { done: ({ accepted }) => importWords.taken(accepted) });
-  const isAsking = preview.data?.refused.some(({ row, code }) => row === 1 && headerCodes.includes(code)) ?? false;
-  const isCurrent = settled === table && !preview.isPlaceholderData && !columns.isPlaceholderData;
+  const take = useLongRequest('scores:import');
+  const isAsking = preview.value?.refused.some(({ row, code }) => row === 1 && headerCodes.includes(code)) ?? false;
+  const isCurrent = source.isSettled && !preview.isEarlier && !columns.isPlaceholderData;
 
-  async function readFile(file: File | undefined) {
-    if (file === undefined) return;
-    const read = await readTextFile(file);
-    setFileFault(read.kind === 'fault' ? fileFaultWords[read.why] : undefined);
-    if (read.kind !== 'text') return;
-    setMapping({});
-    setTable(read.text);
+  async function keep() {
+    const kept = await take.run({ tasting: tasting.id, ...input });
+    if (kept === null) return;
+    say({ kind: 'done', words: importWords.taken(kept.accepted) });
+    go(`/tastings/${tasting.id}`);
   }
-
-  useHandedFile((file) => void readFile(file));
 
   const columnChoice =
     columns.data === undefined ? null : (
@@ -76,35 +61,13 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
 
   return (
     <>
-      <div className="section import-form">
-        <Field label={importWords.paste} hint={importWords.pasteHint(kinds)}>
-          {(wiring) => (
-            <textarea
-              {...wiring}
-              className="import-table"
-              rows={8}
-              spellCheck={false}
-              placeholder={tasting.isRanked ? importWords.rankedExample : importWords.example}
-              value={table}
-              onChange={({ target }) => {
-                // Another heading row is another table: what was said of the old columns does not hold.
-                if (headingOf(target.value) !== headingOf(table)) setMapping({});
-                setTable(target.value);
-              }}
-            />
-          )}
-        </Field>
-        <Field label={importWords.file} fault={fileFault}>
-          {(wiring) => (
-            <input
-              {...wiring}
-              type="file"
-              accept=".csv,.tsv,.txt,.json,application/json,text/csv,text/tab-separated-values,text/plain"
-              onChange={({ target }) => void readFile(target.files?.[0])}
-            />
-          )}
-        </Field>
-      </div>
+      <TableSourceFields
+        source={source}
+        label={importWords.paste}
+        hint={importWords.pasteHint(kinds)}
+        example={tasting.isRanked ? importWords.rankedExample : importWords.example}
+        fileLabel={importWords.file}
+      />
       {isGiven && columnChoice !== null ? (
         <section className="section">
           {isAsking ? (
@@ -121,19 +84,19 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
           )}
         </section>
       ) : null}
-      {isGiven ? (
-        <Answer of={preview}>
-          {(value) => (
-            <ImportPreview
-              preview={value}
-              rows={columns.data?.rows ?? 0}
-              isTaking={take.isPending || !isCurrent}
-              onTake={() =>
-                take.mutate({ tasting: tasting.id, ...input }, { onSuccess: () => go(`/tastings/${tasting.id}`) })
-              }
-            />
-          )}
-        </Answer>
+      {isGiven && (preview.value === undefined || preview.isEarlier || preview.failure !== null) ? (
+        <UnderWay of={preview} doing={importWords.reading} />
+      ) : null}
+      {isGiven && preview.value !== undefined && preview.failure === null ? (
+        <>
+          <ImportPreview
+            preview={preview.value}
+            rows={columns.data?.rows ?? 0}
+            isTaking={take.isUnderWay || !isCurrent}
+            onTake={() => void keep()}
+          />
+          <UnderWay of={take} doing={importWords.keeping} />
+        </>
       ) : null}
     </>
   );

@@ -26,6 +26,7 @@ export const importWords = {
   example: phrase`Taster\tCode\ttang\tfizz\nAnn\t274\t6\t4,5`,
   rankedExample: phrase`Taster\tCode\tplace\nAnn\t274\t2`,
   reading: phrase`Reading the table…`,
+  keeping: phrase`Keeping the scores…`,
   columns: phrase`What each column is`,
   columnsAsk: phrase`Not every column name is understood. Say what each column is, or leave it out.`,
   column: (head: string, position: number) =>

@@ -6,5 +6,5 @@ const draws = 5000;
 
 /** Which level comes closest to the wishes, and how often it would if the panel were drawn again. */
 export function useJudgement(trial: string, enabled: boolean): LongAnswer<ValueOf<'profiles:judge'>> {
-  return useLongAnswer('profiles:judge', { trial, draws }, enabled);
+  return useLongAnswer('profiles:judge', { trial, draws }, { enabled });
 }

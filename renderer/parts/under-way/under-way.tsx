@@ -11,7 +11,7 @@ const words = {
 } as const;
 
 interface UnderWayProps {
-  readonly of: Omit<LongAnswer<unknown>, 'value'>;
+  readonly of: Omit<LongAnswer<unknown>, 'value' | 'isEarlier'>;
   /** What is being done. */
   readonly doing: string;
 }
