@@ -34,12 +34,8 @@ export function partOf<Found>(
     ...(where === undefined ? [] : [where]),
     ...(after === undefined ? [] : [`(t.${at}, t.id) < (?, ?)`]),
   ];
-  const sql = [
-    select,
-    conditions.length === 0 ? '' : `WHERE ${conditions.join(' AND ')}`,
-    `ORDER BY t.${at} DESC, t.id DESC`,
-    limit === undefined ? '' : 'LIMIT ?',
-  ].join(' ');
+  const filter = conditions.length === 0 ? '' : `WHERE ${conditions.join(' AND ')}`;
+  const sql = `${select} ${filter} ORDER BY t.${at} DESC, t.id DESC ${limit === undefined ? '' : 'LIMIT ?'}`;
   const rows = read.all<Found>(
     sql,
     ...values,
