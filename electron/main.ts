@@ -35,7 +35,8 @@ const memory = windowMemory(join(app.getPath('userData'), 'window.json'));
 const logFile = join(app.getPath('userData'), 'workbench.log');
 const kitchens = kitchensOf({
   carrier: carryDesk(ipcMain),
-  openLine: (store) => openDeskLine({ worker: files.worker, store, log: logFile, onTended: tended }),
+  openLine: (store) =>
+    openDeskLine({ worker: files.worker, store, log: logFile, onTended: tended, beside: (file) => open(file) }),
   openWindow: (others) => openKitchenWindow({ preload: files.preload, memory, isDevelopment, others }),
   load: loadPage,
   opened({ store, window, line }) {

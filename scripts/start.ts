@@ -50,6 +50,8 @@ async function serve(words: StartWords, store: string, browser: string | null): 
     worker: pathToFileURL(join(dist, 'desk-worker.js')),
     store,
     log: join(dataFolder(process.platform, process.env), 'workbench.log'),
+    beside: 'in-place',
+    onMoved: (file) => say(`The workbench is open: ${file}`),
     onTended(envelope) {
       if (!envelope.ok) say(`The daily backup was not made: ${envelope.error.message}`);
     },

@@ -1,3 +1,5 @@
+import { statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
@@ -35,6 +37,7 @@ export const storeHandlers: Handlers<
   | 'store:rescue'
   | 'backups:list'
   | 'backups:restore'
+  | 'kitchen:openBeside'
   | 'history:row'
   | 'tasters:erase'
   | 'bin:empty'
@@ -72,6 +75,12 @@ export const storeHandlers: Handlers<
     })),
   }),
   'backups:restore': (kitchen, { name }) => restoreBackup(kitchen, name),
+  // The host, which has the windows, does the rest.
+  'kitchen:openBeside'(kitchen, { name }) {
+    const file = join(dirname(kitchen.file), name);
+    if (statSync(file, { throwIfNoEntry: false })?.isFile() === true) return { file };
+    throw new Failure('store-missing', phrase`There is no kitchen called “${name}” beside this one.`, ['name']);
+  },
   'history:row': (kitchen, { table, id, limit }) => ({
     entries: rowHistory(kitchen.read, tableNamed(table), id, limit).map((entry) => ({ ...entry })),
   }),

@@ -22,9 +22,16 @@ export interface DeskLineOptions {
   readonly makes?: 'any' | 'writes';
   /** Where the program's own mistakes are noted; nowhere unless said. */
   readonly log?: string;
+  /** Opens another kitchen that lies beside this one: in a window of its own (told which), or in this one's place. */
+  readonly beside?: 'in-place' | ((file: string) => void);
+  /** Told when another kitchen was opened in this one's place. */
+  readonly onMoved?: (file: string) => void;
   /** Where a person works for hours: the kitchen is tended after the first answer and then daily; told how that went. */
   readonly onTended?: (envelope: Envelope<unknown>) => void;
 }
+
+/** No table: whoever hears of it reads everything again. */
+const otherKitchen = 'another kitchen';
 
 const tendsAfter_ms = 2_000;
 const tendsEvery_ms = 24 * 3_600_000;
@@ -33,13 +40,16 @@ const tendsEvery_ms = 24 * 3_600_000;
  * Starts the desk in a worker thread with its kitchen; opening errors settle every request as that failure. One of
  * `apartRequests` gets a thread of its own for as long as it lasts, and holds nobody up.
  */
-export function openDeskLine({ worker, store, makes = 'any', log, onTended }: DeskLineOptions): DeskLine {
+export function openDeskLine(options: DeskLineOptions): DeskLine {
+  const { worker, makes = 'any', log, beside, onMoved, onTended } = options;
   const listeners = new Set<(event: DeskEvent) => void>();
   const onEvent = (event: DeskEvent): void => {
     for (const listener of listeners) listener(event);
   };
-  const start = (): DeskThread => startDeskThread({ worker, store, makes, log: log ?? null, onEvent });
-  const main = start();
+  let store = options.store;
+  const start = (file = store): DeskThread =>
+    startDeskThread({ worker, store: file, makes, log: log ?? null, onEvent });
+  let main = start();
   const asides = new Set<DeskThread>();
   const underWay = new Map<string, DeskThread>();
   let isTending = false;
@@ -53,6 +63,31 @@ export function openDeskLine({ worker, store, makes = 'any', log, onTended }: De
     await thread.close();
     asides.delete(thread);
     return envelope;
+  }
+
+  /** What every host answers to `kitchen:openBeside`, once the desk has found the file. */
+  async function goBeside(file: string): Promise<Envelope<unknown>> {
+    if (beside === undefined) {
+      const message = phrase`Here no window can be opened. Start the workbench with --store and the new file.`;
+      return { ok: false, error: { code: 'refused', message } };
+    }
+    if (beside !== 'in-place') {
+      beside(file);
+      return { ok: true, value: { file } };
+    }
+    const next = start(file);
+    // Only one that opens takes this one's place.
+    const opened = await next.ask({ ask: 'beside', name: 'kitchen:open', input: {} });
+    if (!opened.ok) {
+      await next.close();
+      return opened;
+    }
+    const before = main;
+    [main, store] = [next, file];
+    void before.close();
+    onEvent({ kind: 'changed', step: 0, tables: [otherKitchen] });
+    onMoved?.(file);
+    return { ok: true, value: { file } };
   }
 
   function tendFromNowOn(): void {
@@ -73,10 +108,15 @@ export function openDeskLine({ worker, store, makes = 'any', log, onTended }: De
       }
       const goesApart = isApart(message.name);
       if (!goesApart) underWay.set(message.ask, main);
-      const envelope = await (goesApart ? apart(message) : main.ask(message));
-      underWay.delete(message.ask);
-      if (envelope.ok) tendFromNowOn();
-      return envelope;
+      let envelope: Envelope<unknown>;
+      try {
+        envelope = await (goesApart ? apart(message) : main.ask(message));
+      } finally {
+        underWay.delete(message.ask);
+      }
+      if (!envelope.ok) return envelope;
+      tendFromNowOn();
+      return message.name === 'kitchen:openBeside' ? goBeside((envelope.value as { file: string }).file) : envelope;
     },
     stop(ask) {
       underWay.get(ask)?.stop(ask);

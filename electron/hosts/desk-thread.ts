@@ -58,8 +58,9 @@ export function startDeskThread({ worker: file, store, makes, log, onEvent }: De
       // Shared memory, not a message: the desk may be deep in a computation when the stop comes.
       const stopFlag = new Int32Array(new SharedArrayBuffer(4));
       return new Promise((settle) => {
-        waiting.set(ask, { settle, stopFlag });
+        // Posted first: what can't be posted (a function in it, say) fails here, and nothing is waited for.
         post({ kind: 'ask', ask, name, input, stopFlag });
+        waiting.set(ask, { settle, stopFlag });
       });
     },
     stop(ask) {

@@ -103,6 +103,20 @@ export const storeRequests = {
     z.strictObject({ file: z.string(), bytes: z.int() }),
     { long: true },
   ),
+  /**
+   * Opens a kitchen that lies beside this one, such as one restored from a backup: in a window of its own where the host has windows,
+   * else in this one's place. Both stay as they are.
+   */
+  'kitchen:openBeside': reads(
+    z.strictObject({
+      name: z
+        .string()
+        .min(1)
+        .max(400)
+        .regex(/^[^\\/\0]+\.sidejar$/, 'the name of a kitchen beside this one'),
+    }),
+    z.strictObject({ file: z.string() }),
+  ),
   /** Everything that ever happened to one row, the newest first. */
   'history:row': reads(
     z.strictObject({ table: z.string().min(1).max(100), id, limit: count(1, 500).default(100) }),

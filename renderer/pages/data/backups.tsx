@@ -5,6 +5,7 @@ import { dayAndTime } from '#renderer/format/moments.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { OpenBeside } from './open-beside.tsx';
 import { sizeWords } from './size-words.ts';
 import { words } from './words.ts';
 
@@ -34,9 +35,12 @@ export function Backups() {
           )}
           <div role="status" className="data-told">
             {restore.data === undefined ? null : (
-              <p>
-                {words.restored} <span className="data-path">{restore.data.file}</span>. {words.restoredNext}
-              </p>
+              <>
+                <p>
+                  {words.restored} <span className="data-path">{restore.data.file}</span>. {words.restoredNext}
+                </p>
+                <OpenBeside file={restore.data.file} />
+              </>
             )}
             {restore.error === null ? null : <p className="field-fault">{restore.error.message}</p>}
           </div>

@@ -4,6 +4,7 @@ import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
+import { OpenBeside } from './open-beside.tsx';
 import { sizeWords } from './size-words.ts';
 import { words } from './words.ts';
 
@@ -59,10 +60,13 @@ export function Care() {
           </>
         )}
         {rescue.data === undefined ? null : (
-          <p>
-            {words.rescued(counted(rescue.data.rows, 'row'), String(rescue.data.lost))}{' '}
-            <span className="data-path">{rescue.data.file}</span>
-          </p>
+          <>
+            <p>
+              {words.rescued(counted(rescue.data.rows, 'row'), String(rescue.data.lost))}{' '}
+              <span className="data-path">{rescue.data.file}</span>
+            </p>
+            <OpenBeside file={rescue.data.file} />
+          </>
         )}
         {[backup.error, check.error, rescue.error].map((failure) =>
           failure === null ? null : (
