@@ -1,6 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { pathToFileURL } from 'node:url';
 import { dataFolder, defaultStore } from '#hosts/default-store.ts';
 import { openDeskLine } from '#hosts/desk-line.ts';
@@ -10,6 +9,7 @@ import { freeProfile, openBrowserWindow } from './browser-window.ts';
 import { buildWhenStale } from './build.ts';
 import { findBrowser, hasDisplay } from './find-browser.ts';
 import { readStartWords, type StartWords } from './start-words.ts';
+import { tellAddresses } from './tell-address.ts';
 
 // npm start: builds when sources changed, then opens the workbench in the best window there is.
 
@@ -29,7 +29,7 @@ function openElectron(executable: string, store: string): Promise<number> {
 }
 
 function tellAddress(loopback: Loopback, store: string): void {
-  process.stdout.write(`${loopback.address()}\n`);
+  tellAddresses(loopback, process.stdin, process.stdout);
   say('  Open it in a browser on this machine; it works once (press Enter for a fresh one).');
   say(`  Behind it stands the kitchen ${store}, served to this machine alone.`);
   say('  Ctrl+C ends it. Everything is saved as you go.');
@@ -88,10 +88,7 @@ async function serve(words: StartWords, store: string, browser: string | null): 
     say(opened.error.message);
     await end(1);
   }
-  if (browser === null) {
-    tellAddress(loopback, store);
-    createInterface({ input: process.stdin }).on('line', () => process.stdout.write(`${loopback.address()}\n`));
-  }
+  if (browser === null) tellAddress(loopback, store);
 }
 
 async function start(): Promise<void> {

@@ -1,3 +1,5 @@
+import { join } from 'node:path';
+import { licenceList } from '#scripts/dependencies/licence-list.ts';
 import { expectAccessible } from './looked-over.ts';
 import { expect, test } from './workbench.ts';
 
@@ -18,4 +20,20 @@ test('a backup is restored in two clicks, and the new kitchen is opened in place
   await expect(page.getByText('The new kitchen is open.')).toBeVisible();
   await expect(page.getByText('Spoilt kitchen')).toHaveCount(0);
   expect(await ask('kitchen:open', {})).toMatchObject({ name: 'Monday kitchen' });
+});
+
+test('what the program is made of stands on Data: every package that comes along, by its licence', async ({
+  workbench,
+}) => {
+  const { page } = workbench;
+  await workbench.open('/data');
+  const shipped = licenceList(join(import.meta.dirname, '..', '..')).lines.filter(({ isShipped }) => isShipped);
+  expect(shipped.length).toBeGreaterThan(20);
+  await page.getByText(`Show all ${shipped.length} packages`).click();
+  for (const licence of new Set(shipped.map((line) => line.licence))) {
+    await expect(page.getByRole('heading', { name: licence, exact: true })).toBeVisible();
+  }
+  const { name, version } = shipped.at(-1) ?? { name: '', version: '' };
+  await expect(page.getByText(`${name} ${version}`, { exact: true })).toBeVisible();
+  await expectAccessible(page);
 });

@@ -16,6 +16,7 @@ import { carryWords } from './carry-words.ts';
 import { EraseTaster } from './erase-taster.tsx';
 import { History } from './history.tsx';
 import { KitchenForm } from './kitchen-form.tsx';
+import { MadeOf } from './made-of.tsx';
 import { shownTables } from './table-words.ts';
 import { ExportAll, TakeInFile } from './take-along.tsx';
 import { ThisWindow } from './this-window.tsx';
@@ -97,6 +98,7 @@ export function DataPage() {
         <h2>{words.eraseTaster}</h2>
         <EraseTaster />
       </section>
+      <MadeOf />
     </>
   );
 }

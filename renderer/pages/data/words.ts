@@ -53,6 +53,9 @@ export const words = {
     count === 1
       ? phrase`One backup made before still holds the name; delete them by hand if it must be gone there too.`
       : phrase`${count} backups made before still hold the name; delete them by hand if it must be gone there too.`,
+  madeOf: phrase`What Sidejar is made of`,
+  madeOfLead: phrase`Sidejar itself is under the MIT licence; its letters are under the SIL Open Font License. Each package that came along keeps its own.`,
+  madeOfShow: (count: number) => phrase`Show all ${count} packages`,
   noTasters: phrase`There are no tasters.`,
   sample: phrase`Sample kitchen`,
   sampleLine: (rows: string) => phrase`${rows} of the invented example are in this kitchen, each marked.`,
