@@ -9,6 +9,7 @@ export const cautionCodes = [
   'overfull',
   'headspace-froth',
   'mould',
+  'base-mould',
   'cold-start',
   'alcohol-line',
   'alcohol-bound',

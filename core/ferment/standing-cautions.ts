@@ -23,6 +23,20 @@ export function mouldCaution(): Caution {
 }
 
 /**
+ * The caution of a jar whose base was seen with mould.
+ *
+ * @param base the base's name
+ * Source: common practice, no source.
+ */
+export function baseMouldCaution(base: string): Caution {
+  return caution(
+    'base-mould',
+    phrase`Its base, “${base}”, was seen with mould. What was poured from it may carry the same: throw this jar away, don’t taste it, and pour nothing more from that base.`,
+    commonPractice(),
+  );
+}
+
+/**
  * The caution of treated water for a culture.
  *
  * @param residual_mg_per_L chlorine or chloramine as Cl₂, 0–20

@@ -25,6 +25,7 @@ import { recipeHandlers } from './recipes.ts';
 import { reportHandlers } from './report.ts';
 import { scoreHandlers } from './scores.ts';
 import { sheetHandlers } from './sheets.ts';
+import { sightingHandlers } from './sightings.ts';
 import { storeHandlers } from './store.ts';
 import { tastingHandlers } from './tastings.ts';
 import { todayHandlers } from './today.ts';
@@ -42,6 +43,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...calendarHandlers,
   ...todayHandlers,
   ...jarHandlers,
+  ...sightingHandlers,
   ...photoHandlers,
   ...sheetHandlers,
   ...courseHandlers,

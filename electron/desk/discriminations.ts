@@ -122,8 +122,17 @@ function resultOf(
   return { correct, trials, tasters, expectedByGuessing, ...judged, sentence };
 }
 
+/** A jar of the test that was thrown away ends it; which of the two it was stays untold while the test is open. */
+function goneWarning(kitchen: Kitchen, jars: readonly string[]): string | null {
+  const gone = jars.flatMap((jar) => findJar(kitchen.read, jar) ?? []).find(({ state }) => state === 'discarded');
+  return gone === undefined
+    ? null
+    : `One of the two jars was discarded (${gone.discardReason}): take the cups away, and taste nothing more of it. No answer is taken any more.`;
+}
+
 function warningsFor(kitchen: Kitchen, tasters: readonly string[], jars: readonly string[]): string[] {
-  return [...tastingWarnings(kitchen, tasters, jars).values()].flat();
+  const gone = goneWarning(kitchen, jars);
+  return [...(gone === null ? [] : [gone]), ...[...tastingWarnings(kitchen, tasters, jars).values()].flat()];
 }
 
 function open(kitchen: Kitchen, id: string): ValueOf<'discriminations:open'> {
@@ -195,6 +204,8 @@ export const discriminationHandlers: Handlers<
   },
   'discriminations:answer'(kitchen, input) {
     const row = openTest(kitchen, input.discrimination);
+    const gone = input.chosen === null ? null : goneWarning(kitchen, [row.jar_a_id, row.jar_b_id]);
+    if (gone !== null) throw new Failure('refused', gone, ['discrimination']);
     const method = row.method as Method;
     const list = presentationsOf(kitchen.read, row.id);
     const own = found(

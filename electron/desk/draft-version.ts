@@ -37,7 +37,7 @@ function closedTastingsOf(read: Reader, jar: string): ClosedTasting[] {
   return read.all<ClosedTasting>(
     `SELECT g.id, g.name, count(c.id) AS scores FROM samples AS s JOIN tastings AS g ON g.id = s.tasting_id
      LEFT JOIN scores AS c ON c.sample_id = s.id
-     WHERE s.jar_id = ? AND g.closed_at IS NOT NULL GROUP BY g.id ORDER BY g.held_at`,
+     WHERE s.jar_id = ? AND s.taken_out_at IS NULL AND g.closed_at IS NOT NULL GROUP BY g.id ORDER BY g.held_at`,
     jar,
   );
 }

@@ -57,6 +57,7 @@ export async function findingsText(kitchen: Kitchen, trialId: string, watch: Wat
   const blocks: string[] = [`# ${plainMarkdown(trial.question)}`];
   if (findings.tastings === 0) blocks.push(phrase`No tasting of this trial is closed yet.`);
   blocks.push(...headlineOf(findings));
+  blocks.push(...findings.takenOut.map(({ sentence }) => plainMarkdown(sentence)));
   for (const ranking of rankings) {
     blocks.push(`## Put in order: ${plainMarkdown(ranking.name)}`, plainMarkdown(ranking.sentence));
     blocks.push(...ranking.doubts.map((doubt) => `- ${plainMarkdown(doubt)}`));

@@ -4,9 +4,11 @@ import { type FindingFrame, sureEnough } from '#core/trial/finding-frame.ts';
 import { findingHeadline } from '#core/trial/finding-headline.ts';
 import { findingSentence } from '#core/trial/finding-sentence.ts';
 import { adjustedChances, surenessOf } from '#core/trial/finding-sureness.ts';
+import { takenOutSentence } from '#core/trial/taken-out-sentence.ts';
 import { tasterSentences } from '#core/trial/taster-sentences.ts';
 import type { Reader } from '#store/reader.ts';
 import { countedScores, setAsidesOf } from '#store/set-asides.ts';
+import { takenOutOfTrial } from '#store/taken-out.ts';
 import { type NamedScore, revealedScores, scalesOfTrial } from '#store/tastings.ts';
 import { findTrial } from '#store/trials.ts';
 import { found } from './found.ts';
@@ -65,6 +67,7 @@ export const findingHandlers: Handlers<'findings:read'> = {
       trial: id,
       tastings: closed?.n ?? 0,
       scores,
+      takenOut: takenOutOfTrial(kitchen.read, id).map((out) => ({ ...out, sentence: takenOutSentence(out) })),
       levels,
       scales,
       control,

@@ -55,7 +55,14 @@ export function insertTasting(writer: Writer, input: BuildInput, codes: readonly
       .map(({ jar, served_mL }, position) => ({ jar, served_mL, position, code: codes[position] ?? '' }))
       .sort((a, b) => a.code.localeCompare(b.code))
       .map(({ jar, served_mL, position, code }) => {
-        const values = { tasting_id: tasting.id, jar_id: jar, blind_code: code, served_mL: served_mL ?? null };
+        const values = {
+          tasting_id: tasting.id,
+          jar_id: jar,
+          blind_code: code,
+          served_mL: served_mL ?? null,
+          taken_out_at: null,
+          taken_out_why: null,
+        };
         return [position, writer.insert('samples', values).id] as const;
       }),
   );

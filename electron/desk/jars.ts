@@ -1,11 +1,14 @@
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
+import { mouldOfBase } from '#store/entries.ts';
 import { findJar, type Jar, readingsOfJar, sightingsOfJar, sipsOfJar, sipsOfTrial } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { storedMoment } from '#store/stored-moment.ts';
 import type { Columns } from '#store/tables.ts';
+import { takeOut } from '#store/taken-out.ts';
 import { levelsOfTrial, vesselOf } from '#store/trials.ts';
+import type { Writer } from '#store/writer.ts';
 import { entryPlace, entryTime } from './entry-place.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
@@ -73,6 +76,7 @@ function act(
   kind: Act,
   input: { readonly jars: readonly string[]; readonly at?: string | undefined },
   values: (at: string) => Partial<Columns<'jars'>>,
+  also: (writer: Writer, jars: readonly Jar[], at: string) => void = () => {},
 ): ValueOf<'jars:start'> {
   const at = input.at === undefined ? kitchen.now().toISOString() : storedMoment(input.at);
   const jars = input.jars.map((id) => found(findJar(kitchen.read, id), 'jar', 'jars'));
@@ -88,6 +92,7 @@ function act(
     },
     (writer) => {
       for (const { id } of jars) writer.update('jars', id, values(at));
+      also(writer, jars, at);
       return kind === 'start' ? takeFromStock(kitchen, writer, jars) : [];
     },
   );
@@ -105,8 +110,6 @@ export const jarHandlers: Handlers<
   | 'jars:strain'
   | 'jars:discard'
   | 'readings:log'
-  | 'sightings:log'
-  | 'jars:look'
   | 'sips:log'
   | 'entries:remove'
   | 'sips:byTrial'
@@ -127,13 +130,20 @@ export const jarHandlers: Handlers<
       readings: readingsOfJar(kitchen.read, id),
       sightings: sightingsOfJar(kitchen.read, id),
       sips: sipsOfJar(kitchen.read, id),
+      baseMould: trial.base_id === null ? null : mouldOfBase(kitchen.read, trial.base_id),
     };
   },
   'jars:start': (kitchen, input) => act(kitchen, 'start', input, (at) => ({ started_at: at })),
   'jars:pull': (kitchen, input) => changed(act(kitchen, 'pull', input, (at) => ({ pulled_at: at }))),
   'jars:strain': (kitchen, input) => changed(act(kitchen, 'strain', input, (at) => ({ strained_at: at }))),
-  'jars:discard': (kitchen, input) =>
-    changed(act(kitchen, 'discard', input, (at) => ({ discarded_at: at, discard_reason: input.reason }))),
+  'jars:discard'(kitchen, input) {
+    const tastings: string[] = [];
+    const gone = (at: string) => ({ discarded_at: at, discard_reason: input.reason });
+    const done = act(kitchen, 'discard', input, gone, (writer, jars, at) => {
+      for (const { id } of jars) tastings.push(...takeOut(writer, id, at, input.reason));
+    });
+    return { ...changed(done), tastings: [...new Set(tastings)] };
+  },
   'readings:log'(kitchen, input) {
     const at = entryTime(kitchen, input.at);
     const place = entryPlace(kitchen, input, at);
@@ -149,42 +159,6 @@ export const jarHandlers: Handlers<
         temperature_C: input.temperature_C ?? null,
         note: input.note ?? null,
       }).id,
-    }));
-  },
-  'sightings:log'(kitchen, input) {
-    const at = entryTime(kitchen, input.at);
-    const place = entryPlace(kitchen, input, at);
-    const { jar } = place;
-    const discards = input.what === 'mould' && jar !== null && jar.state !== 'discarded';
-    const summary = discards
-      ? phrase`Mould in ${place.words}: discard it`
-      : phrase`Note what was seen in ${place.words}`;
-    return kitchen.write({ request: 'sightings:log', summary }, (writer) => {
-      const row = writer.insert('sightings', {
-        ...place.columns,
-        seen_at: at,
-        what: input.what,
-        note: input.note ?? null,
-      });
-      if (discards) writer.update('jars', jar.id, { discarded_at: at, discard_reason: 'mould' });
-      return { sighting: row.id, discarded: discards };
-    });
-  },
-  'jars:look'(kitchen, { jars, at: given, what }) {
-    const at = entryTime(kitchen, given);
-    const places = [...new Set(jars)].map((jar) => entryPlace(kitchen, { jar }, at));
-    for (const { jar } of places) {
-      if (jar?.state === 'discarded') throw new Failure('refused', phrase`Jar ${jar.label} was discarded.`, ['jars']);
-    }
-    const labels = places.map(({ jar }) => jar?.label).join(', ');
-    const summary =
-      places.length === 1
-        ? phrase`${what === 'stirred' ? phrase`Stir` : phrase`Look at`} jar ${labels}`
-        : phrase`${what === 'stirred' ? phrase`Stir` : phrase`Look at`} jars ${labels}`;
-    return kitchen.write({ request: 'jars:look', summary }, (writer) => ({
-      sightings: places.map(
-        ({ columns }) => writer.insert('sightings', { ...columns, seen_at: at, what, note: null }).id,
-      ),
     }));
   },
   'sips:log'(kitchen, input) {
@@ -210,19 +184,10 @@ export const jarHandlers: Handlers<
     }));
   },
   'entries:remove'(kitchen, { kind, id }) {
-    const table = { reading: 'readings', sighting: 'sightings', sip: 'sips' } as const;
+    const table = { reading: 'readings', sip: 'sips' } as const;
     found(kitchen.read.row(table[kind], id), kind, 'id');
     return kitchen.write({ request: 'entries:remove', summary: phrase`Take out a mistaken ${kind}` }, (writer) => {
-      const mistaken = kind === 'sighting' ? writer.row('sightings', id) : undefined;
       writer.remove(table[kind], id);
-      // A mould that was none takes its discarding back with it, unless mould was seen twice.
-      if (mistaken?.what === 'mould' && mistaken.jar_id !== null) {
-        const again = writer.one("SELECT id FROM sightings WHERE jar_id = ? AND what = 'mould'", mistaken.jar_id);
-        const jar = writer.row('jars', mistaken.jar_id);
-        if (again === undefined && jar?.discard_reason === 'mould') {
-          writer.update('jars', jar.id, { discarded_at: null, discard_reason: null });
-        }
-      }
       return { removed: id };
     });
   },

@@ -65,11 +65,9 @@ export function eventsOf(kitchen: Kitchen, jar: Jar): Course['events'] {
       ['discarded', jar.discardedAt, jar.discardReason],
     ] as const
   ).flatMap(([what, moment, note]) => (moment === null ? [] : [{ hours: at(moment), what, note }]));
-  const seen = sightingsOfJar(kitchen.read, jar.id).map(({ seenAt, what, note }) => ({
-    hours: at(seenAt),
-    what,
-    note,
-  }));
+  const seen = sightingsOfJar(kitchen.read, jar.id)
+    .filter(({ correctedAt }) => correctedAt === null)
+    .map(({ seenAt, what, note }) => ({ hours: at(seenAt), what, note }));
   return [...seen, ...done].toSorted((a, b) => a.hours - b.hours);
 }
 

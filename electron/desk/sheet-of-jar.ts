@@ -8,6 +8,7 @@ import { stillAir_W_per_m2K } from '#core/ferment/warming.ts';
 import type { Formula } from '#core/trial/formula.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { listBottlings } from '#store/bottles.ts';
 import type { Jar } from '#store/jars.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { TrialWhole } from '#store/trials.ts';
@@ -103,6 +104,7 @@ export function sheetOfJar(kitchen: Kitchen, whole: JarInTrial, asked: number | 
   const isClosed = keepsGas(trial.vessel, formula.cover);
   const sugar = base?.sugarNow_g_per_L ?? base?.sugarStart_g_per_L ?? null;
   const about = {
+    bottled: listBottlings(kitchen.read, { jar: jar.id })[0] ?? null,
     room,
     isClosed,
     base:

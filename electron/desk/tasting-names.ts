@@ -8,7 +8,7 @@ export type Sample = TastingWhole['sampleList'][number];
 
 /** Why a name in a sheet or table can't be taken. */
 export interface NameProblem {
-  readonly code: 'unknown-taster' | 'unknown-sample' | 'jar-while-blind' | 'unknown-attribute';
+  readonly code: 'unknown-taster' | 'unknown-sample' | 'taken-out' | 'jar-while-blind' | 'unknown-attribute';
   readonly message: string;
 }
 
@@ -48,6 +48,10 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
     },
     sample(written) {
       const found = samples.get(nameKey(written));
+      if (found?.takenOut != null) {
+        const message = `Sample ${found.code} was taken out: its jar was discarded (${found.takenOut.why}). What was scored of it is kept and not counted; nothing is added.`;
+        return { code: 'taken-out', message };
+      }
       if (found !== undefined) return found;
       if (jarNames.has(nameKey(written))) {
         const message = phrase`“${written}” is a jar’s label or level. While the tasting is open a sample goes by its blind code alone, so that nobody learns which jar is which.`;

@@ -21,12 +21,24 @@ export function readingsOf(read: Reader, owner: Owner, id: string): JarPage['rea
   }));
 }
 
-/** What was seen in one jar or base, the oldest first. */
+/** What was seen in one jar or base, the oldest first; what was a mistake stays in the list, marked. */
 export function sightingsOf(read: Reader, owner: Owner, id: string): JarPage['sightings'] {
   return read.all<Row<'sightings'>>(`SELECT * FROM sightings WHERE ${owner} = ? ORDER BY seen_at`, id).map((row) => ({
     id: row.id,
     seenAt: row.seen_at,
     what: row.what as JarPage['sightings'][number]['what'],
     note: row.note,
+    correctedAt: row.corrected_at,
+    correction: row.correction,
   }));
+}
+
+/** Mould that was seen in a base and was no mistake; null without any. */
+export function mouldOfBase(read: Reader, base: string): JarPage['baseMould'] {
+  const seen = read.one<{ name: string; seen_at: string }>(
+    `SELECT b.name, s.seen_at FROM sightings AS s JOIN bases AS b ON b.id = s.base_id
+     WHERE s.base_id = ? AND s.what = 'mould' AND s.corrected_at IS NULL ORDER BY s.seen_at LIMIT 1`,
+    base,
+  );
+  return seen === undefined ? null : { base, name: seen.name, seenAt: seen.seen_at };
 }

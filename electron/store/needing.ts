@@ -27,11 +27,11 @@ export function needingJars(read: Reader, outSince: string): NeedingJar[] {
     SELECT j.id, j.label, j.is_sample, j.trial_id, t.question, t.held, t.vessel_kind, j.planned_start, j.planned_pull,
       j.started_at, j.pulled_at, j.strained_at,
       (SELECT max(at) FROM (
-        SELECT max(seen_at) AS at FROM sightings WHERE jar_id = j.id
+        SELECT max(seen_at) AS at FROM sightings WHERE jar_id = j.id AND corrected_at IS NULL
         UNION ALL SELECT max(taken_at) FROM readings WHERE jar_id = j.id
         UNION ALL SELECT max(taken_at) FROM sips WHERE jar_id = j.id)) AS looked_at,
-      (SELECT max(seen_at) FROM sightings WHERE jar_id = j.id AND what = 'stirred') AS stirred_at,
-      (EXISTS (SELECT 1 FROM samples WHERE jar_id = j.id)
+      (SELECT max(seen_at) FROM sightings WHERE jar_id = j.id AND what = 'stirred' AND corrected_at IS NULL) AS stirred_at,
+      (EXISTS (SELECT 1 FROM samples WHERE jar_id = j.id AND taken_out_at IS NULL)
         OR EXISTS (SELECT 1 FROM discriminations WHERE jar_a_id = j.id OR jar_b_id = j.id)
         OR EXISTS (SELECT 1 FROM sips WHERE jar_id = j.id AND taken_at >= coalesce(j.pulled_at, j.strained_at))) AS is_tasted
     FROM jars AS j CROSS JOIN trials AS t ON t.id = j.trial_id CROSS JOIN levels AS l ON l.id = j.level_id

@@ -45,7 +45,7 @@ function chainOf(read: Reader, row: Row<'recipe_versions'>): Version['chain'] {
     ),
     tastings: read.all(
       `SELECT g.id, g.name, count(c.id) AS scores FROM version_sources AS s JOIN tastings AS g ON g.id = s.tasting_id
-       JOIN samples AS p ON p.tasting_id = g.id AND p.jar_id = s.jar_id LEFT JOIN scores AS c ON c.sample_id = p.id
+       JOIN samples AS p ON p.tasting_id = g.id AND p.jar_id = s.jar_id AND p.taken_out_at IS NULL LEFT JOIN scores AS c ON c.sample_id = p.id
        WHERE s.version_id = ? GROUP BY g.id ORDER BY g.held_at`,
       row.id,
     ),

@@ -17,7 +17,7 @@ export function revealedPlaces(read: Reader, trial: string): GivenPlace[] {
      FROM tastings AS g JOIN scores AS c ON c.tasting_id = g.id JOIN tasters AS t ON t.id = c.taster_id
      JOIN samples AS s ON s.id = c.sample_id JOIN jars AS j ON j.id = s.jar_id JOIN levels AS l ON l.id = j.level_id
      JOIN attributes AS a ON a.id = c.attribute_id
-     WHERE l.trial_id = ? AND g.closed_at IS NOT NULL AND a.kind = 'place'
+     WHERE l.trial_id = ? AND g.closed_at IS NOT NULL AND s.taken_out_at IS NULL AND a.kind = 'place'
      ORDER BY g.held_at, g.id, l.position, t.name`,
     trial,
   );
@@ -42,7 +42,7 @@ export function revealedRightness(read: Reader, trial: string): RightnessRow[] {
      LEFT JOIN attributes AS q ON q.tasting_id = g.id AND q.kind = 'scale' AND lower(q.name) = 'liking'
      LEFT JOIN scores AS k ON k.sample_id = c.sample_id AND k.taster_id = c.taster_id AND k.attribute_id = q.id
        AND k.replicate = c.replicate
-     WHERE l.trial_id = ? AND g.closed_at IS NOT NULL AND a.kind = 'just-about-right'
+     WHERE l.trial_id = ? AND g.closed_at IS NOT NULL AND s.taken_out_at IS NULL AND a.kind = 'just-about-right'
      ORDER BY a.position, a.name, l.position, t.name`,
     trial,
   );

@@ -85,7 +85,15 @@ export const tables = {
       ['jars', 'jar_id'],
       ['bases', 'base_id'],
     ],
-    columns: { jar_id: 'text?', base_id: 'text?', seen_at: 'text', what: 'text', note: 'text?' },
+    columns: {
+      jar_id: 'text?',
+      base_id: 'text?',
+      seen_at: 'text',
+      what: 'text',
+      note: 'text?',
+      corrected_at: 'text?',
+      correction: 'text?',
+    },
   },
   sips: {
     owners: [['jars', 'jar_id']],
@@ -144,7 +152,14 @@ export const tables = {
   },
   samples: {
     owners: [['tastings', 'tasting_id']],
-    columns: { tasting_id: 'text', jar_id: 'text', blind_code: 'text', served_mL: 'number?' },
+    columns: {
+      tasting_id: 'text',
+      jar_id: 'text',
+      blind_code: 'text',
+      served_mL: 'number?',
+      taken_out_at: 'text?',
+      taken_out_why: 'text?',
+    },
   },
   servings: {
     owners: [['tastings', 'tasting_id']],

@@ -16,12 +16,16 @@ type SummaryRow = Row<'tastings'> & {
   expected: number;
 };
 
+const takenOutOf = 'samples AS x WHERE x.tasting_id = t.id AND x.taken_out_at IS NOT NULL';
+
 const withCounts = `
   SELECT t.*,
     EXISTS (SELECT 1 FROM attributes WHERE tasting_id = t.id AND kind = 'place') AS ranked,
-    (SELECT count(*) FROM samples WHERE tasting_id = t.id) AS samples,
-    coalesce(n.tasters, 0) AS tasters, coalesce(n.scores, 0) AS scores,
-    coalesce(n.servings, 0) * (SELECT count(*) FROM attributes WHERE tasting_id = t.id) AS expected
+    (SELECT count(*) FROM samples WHERE tasting_id = t.id AND taken_out_at IS NULL) AS samples,
+    coalesce(n.tasters, 0) AS tasters,
+    coalesce(n.scores, 0) - (SELECT count(c.id) FROM scores AS c WHERE c.sample_id IN (SELECT x.id FROM ${takenOutOf})) AS scores,
+    (coalesce(n.servings, 0) - (SELECT count(v.id) FROM servings AS v WHERE v.sample_id IN (SELECT x.id FROM ${takenOutOf})))
+      * (SELECT count(*) FROM attributes WHERE tasting_id = t.id) AS expected
   FROM tastings AS t LEFT JOIN tasting_counts AS n ON n.tasting_id = t.id`;
 
 function summaryOf(row: SummaryRow): Summary {
@@ -53,8 +57,8 @@ export function listTastings(
 /** The samples in the order of their codes, which tells nothing. `blind` keeps the jars out. */
 export function samplesOf(read: Reader, tasting: string, blind: boolean): Sample[] {
   return read
-    .all<{ id: string; blind_code: string; served_mL: number | null; jar_id: string; label: string; level: string }>(
-      `SELECT s.id, s.blind_code, s.served_mL, s.jar_id, j.label, l.name AS level
+    .all<Row<'samples'> & { label: string; level: string }>(
+      `SELECT s.*, j.label, l.name AS level
        FROM samples AS s JOIN jars AS j ON j.id = s.jar_id JOIN levels AS l ON l.id = j.level_id
        WHERE s.tasting_id = ? ORDER BY s.blind_code`,
       tasting,
@@ -64,6 +68,7 @@ export function samplesOf(read: Reader, tasting: string, blind: boolean): Sample
       code: row.blind_code,
       served_mL: row.served_mL,
       jar: blind ? null : { id: row.jar_id, label: row.label, level: row.level },
+      takenOut: row.taken_out_at === null ? null : { at: row.taken_out_at, why: row.taken_out_why ?? '' },
     }));
 }
 
@@ -136,7 +141,7 @@ export function remarksOfTasting(read: Reader, tasting: string): ValueOf<'remark
   );
 }
 
-/** The answers of a trial's closed tastings, by level and jar: scores on a scale, or those of another kind. */
+/** The answers of a trial's closed tastings that count, by level and jar: scores on a scale, or those of another kind. */
 export function revealedScores(
   read: Reader,
   trial: string,
@@ -148,7 +153,7 @@ export function revealedScores(
      FROM tastings AS g JOIN scores AS c ON c.tasting_id = g.id JOIN tasters AS t ON t.id = c.taster_id
      JOIN samples AS s ON s.id = c.sample_id JOIN jars AS j ON j.id = s.jar_id JOIN levels AS l ON l.id = j.level_id
      JOIN attributes AS a ON a.id = c.attribute_id
-     WHERE l.trial_id = ? AND g.closed_at IS NOT NULL AND a.kind = ?
+     WHERE l.trial_id = ? AND g.closed_at IS NOT NULL AND s.taken_out_at IS NULL AND a.kind = ?
      ORDER BY a.position, l.position, t.name, replicate`,
     trial,
     kind,

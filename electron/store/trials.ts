@@ -1,5 +1,6 @@
 import type { Formula, Vessel } from '#core/trial/formula.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { mouldOfBase } from './entries.ts';
 import { jarsOfTrial } from './jars.ts';
 import { type ListPart, type Part, partOf } from './part-of-list.ts';
 import type { Reader } from './reader.ts';
@@ -87,6 +88,7 @@ export function findTrial(read: Reader, id: string): TrialWhole | undefined {
     ...summaryOf(row),
     calendar: row.calendar as TrialWhole['calendar'],
     base: base === undefined ? null : { id: base.id, name: base.name },
+    baseMould: row.base_id === null ? null : mouldOfBase(read, row.base_id),
     baseEach_mL: row.base_each_mL,
     replicates: row.replicates,
     vessel: vesselOf(row),

@@ -22,7 +22,7 @@ const tastingViews = [
 ] as const;
 const apartViews = ['discriminations:open', 'discriminations:pour'] as const;
 const dayViews = ['today:read', 'bottles:list', 'trials:calendar'] as const;
-const bottleViews = ['bottles:list', 'today:read'] as const;
+const bottleViews = ['bottles:list', 'today:read', 'sheets:ofJar'] as const;
 const draftViews = ['recipes:preview'] as const;
 const recipeViews = ['recipes:list', 'recipes:open', 'recipes:scale'] as const;
 
@@ -78,7 +78,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
     ...apartViews,
   ],
   readings: ['jars:open', 'bases:open', 'today:read', ...scienceViews],
-  sightings: ['jars:open', 'bases:open', 'today:read', ...scienceViews],
+  sightings: ['jars:open', 'bases:open', 'trials:open', 'today:read', ...scienceViews],
   sips: [...draftViews, 'jars:open', 'sips:byTrial', 'today:read'],
   tastings: [...draftViews, ...tastingViews, 'today:read', 'trials:calendar', 'recipes:open'],
   photos: ['photos:ofJar', 'photos:ofTrial'],

@@ -17,6 +17,7 @@ import { placeFindingRequests } from './place-findings.ts';
 import { profileRequests } from './profiles.ts';
 import { readingsTableRequests } from './readings-table.ts';
 import { recipeRequests } from './recipes.ts';
+import { sightingRequests } from './sightings.ts';
 import { storeRequests } from './store.ts';
 import { tastingRequests } from './tastings.ts';
 import { todayRequests } from './today.ts';
@@ -29,6 +30,7 @@ export const allRequests = {
   ...baseRequests,
   ...trialRequests,
   ...jarRequests,
+  ...sightingRequests,
   ...photoRequests,
   ...jarScienceRequests,
   ...tastingRequests,

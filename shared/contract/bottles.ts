@@ -17,7 +17,7 @@ const opening = z.strictObject({
   note: z.string().nullable(),
 });
 
-const bottling = z.strictObject({
+export const bottling = z.strictObject({
   id,
   revision: z.int(),
   isSample: z.boolean(),

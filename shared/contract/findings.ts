@@ -36,6 +36,17 @@ const headline = z.strictObject({
   winner: z.strictObject({ level: z.string(), mean: z.number(), expected: z.number() }).nullable(),
 });
 
+/** A jar that was discarded while its tasting was open: what was scored of it is kept and not counted. */
+const takenOut = z.strictObject({
+  tasting: id,
+  name: z.string(),
+  jar: z.string(),
+  level: z.string(),
+  why: z.string(),
+  scores: z.int(),
+  sentence: z.string(),
+});
+
 export const findingRequests = {
   /** The analysis of all closed tastings of a trial, its headline, and a sentence for each attribute. */
   'findings:read': reads(
@@ -44,6 +55,7 @@ export const findingRequests = {
       trial: id,
       tastings: z.int(),
       scores: z.array(namedScore),
+      takenOut: z.array(takenOut),
       levels: z.record(z.string(), z.number()).nullable(),
       scales: z.record(z.string(), z.tuple([z.number(), z.number()])),
       control: z.string().nullable(),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { sightingKinds } from '../closed-lists.ts';
+import { bottling } from './bottles.ts';
 import { caution, jarSheet } from './ferment.ts';
 import { brix, id, sugar_g_per_L } from './fields.ts';
 import { reason } from './reason.ts';
@@ -56,6 +57,8 @@ const jarScience = z.strictObject({
   isClosed: z.boolean(),
   /** The sugar that the pressure is reckoned from. */
   closing: z.strictObject({ sugar_g_per_L: z.number(), from: z.enum(['asked', 'reading', 'start']) }).nullable(),
+  /** What it was last filled into: the sugar, the closure and the size that were noted then go before what the plan says. */
+  bottled: bottling.nullable(),
   cold: cold.nullable(),
 });
 

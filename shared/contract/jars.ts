@@ -47,7 +47,13 @@ export const sighting = z.strictObject({
   seenAt: z.string(),
   what: z.enum(sightingKinds),
   note: z.string().nullable(),
+  /** Seen by mistake: it stays to be read, and counts no more. */
+  correctedAt: z.string().nullable(),
+  correction: z.string().nullable(),
 });
+
+/** Mould that was seen in the base a jar was poured from. */
+export const baseMould = z.strictObject({ base: id, name: z.string(), seenAt: z.string() });
 
 export const sip = z.strictObject({
   id,
@@ -65,10 +71,10 @@ const changedJars = z.strictObject({ jars: z.array(jar) });
 
 const zeroToTen = z.number().min(0).max(10);
 
-const owner = { jar: id.optional(), base: id.optional() };
-const oneOwner = (about: { jar?: string | undefined; base?: string | undefined }) =>
+export const owner = { jar: id.optional(), base: id.optional() };
+export const oneOwner = (about: { jar?: string | undefined; base?: string | undefined }) =>
   (about.jar === undefined) !== (about.base === undefined);
-const oneOwnerWords = { error: 'name either the jar or the base', path: ['jar'] };
+export const oneOwnerWords = { error: 'name either the jar or the base', path: ['jar'] };
 
 export const jarRequests = {
   'jars:open': reads(
@@ -81,6 +87,7 @@ export const jarRequests = {
       readings: z.array(reading),
       sightings: z.array(sighting),
       sips: z.array(sip),
+      baseMould: baseMould.nullable(),
     }),
   ),
   /** `stock`: what went out of the pantry. `left_g` null: nobody had counted it; `short_g`: used beyond what was noted. */
@@ -99,7 +106,8 @@ export const jarRequests = {
   ),
   'jars:pull': writes(someJars, changedJars),
   'jars:strain': writes(someJars, changedJars),
-  'jars:discard': writes(someJars.extend({ reason: line(400) }), changedJars),
+  /** Takes the jars out of every open tasting too; `tastings` names those. */
+  'jars:discard': writes(someJars.extend({ reason: line(400) }), changedJars.extend({ tastings: z.array(z.string()) })),
   'readings:log': writes(
     z
       .strictObject({
@@ -119,22 +127,6 @@ export const jarRequests = {
       ),
     z.strictObject({ reading: id }),
   ),
-  /** Mould discards the jar in the same step. */
-  'sightings:log': writes(
-    z
-      .strictObject({ ...owner, at: moment.optional(), what: z.enum(sightingKinds), note: note.optional() })
-      .refine(oneOwner, oneOwnerWords),
-    z.strictObject({ sighting: id, discarded: z.boolean() }),
-  ),
-  /** The daily look or stir of several jars in one step: nothing new was seen. */
-  'jars:look': writes(
-    z.strictObject({
-      jars: z.array(id).min(1).max(96),
-      at: moment.optional(),
-      what: z.enum(['looked', 'stirred']).default('looked'),
-    }),
-    z.strictObject({ sightings: z.array(id) }),
-  ),
   /** The maker's own taste of one jar; never mixed with a panel's scores. */
   'sips:log': writes(
     z
@@ -153,11 +145,8 @@ export const jarRequests = {
       }),
     z.strictObject({ sip: id }),
   ),
-  /** A mistaken entry is taken out; history keeps it. */
-  'entries:remove': writes(
-    z.strictObject({ kind: z.enum(['reading', 'sighting', 'sip']), id }),
-    z.strictObject({ removed: id }),
-  ),
+  /** A mistaken entry is taken out; history keeps it. A sighting is corrected instead. */
+  'entries:remove': writes(z.strictObject({ kind: z.enum(['reading', 'sip']), id }), z.strictObject({ removed: id })),
   'sips:byTrial': reads(
     z.strictObject({ trial: id }),
     z.strictObject({

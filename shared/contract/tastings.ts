@@ -36,6 +36,8 @@ const sample = z.strictObject({
   code: z.string(),
   served_mL: z.number().nullable(),
   jar: z.strictObject({ id, label: z.string(), level: z.string() }).nullable(),
+  /** Its jar was discarded while the tasting was open: it is not served, and its scores don't count. */
+  takenOut: z.strictObject({ at: z.string(), why: z.string() }).nullable(),
 });
 
 const servingOrder = z.strictObject({
@@ -54,6 +56,7 @@ const tastingSummary = z.strictObject({
   closedAt: z.string().nullable(),
   /** Put in order instead of scored. */
   isRanked: z.boolean(),
+  /** Without those taken out, and so are scores and what is expected. */
   samples: z.int(),
   tasters: z.int(),
   scores: z.int(),

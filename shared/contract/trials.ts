@@ -17,7 +17,7 @@ import {
   volume_mL,
 } from './fields.ts';
 import { addition, additions, cover, formula, vessel } from './formula.ts';
-import { jar } from './jars.ts';
+import { baseMould, jar } from './jars.ts';
 import { reads, writes } from './request.ts';
 
 const level = z.strictObject({
@@ -115,6 +115,7 @@ export const trialLevel = z.strictObject({
 export const trialWhole = trialSummary.extend({
   calendar: z.enum(calendars),
   base: z.strictObject({ id, name: z.string() }).nullable(),
+  baseMould: baseMould.nullable(),
   baseEach_mL: z.number(),
   replicates: z.int(),
   vessel,

@@ -87,7 +87,7 @@ describe('a jar', () => {
     await ask('jars:start', { jars: [b] });
     expect(await onHand()).toBe(0);
     const { sighting } = await ask('sightings:log', { jar: a, what: 'mould' });
-    await ask('entries:remove', { kind: 'sighting', id: sighting });
+    await ask('sightings:correct', { sighting });
     expect((await ask('jars:open', { jar: a })).jar.state).toBe('fermenting');
   });
 });

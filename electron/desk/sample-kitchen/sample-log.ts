@@ -1,5 +1,6 @@
 import type { Writer } from '#store/writer.ts';
 import type { SavedTrial } from '../insert-trial.ts';
+import { standingSighting } from '../sightings.ts';
 
 // What the invented maker read, saw and sipped.
 
@@ -62,7 +63,7 @@ export function insertSampleLog(writer: Writer, { days, state }: Logged, now: Da
     const seen = (hours: number, what: string) => {
       const at = hoursAfter(start, hours);
       if (Date.parse(at) > now.getTime()) return;
-      writer.insert('sightings', { jar_id: jar.id, base_id: null, seen_at: at, what, note: null });
+      writer.insert('sightings', { jar_id: jar.id, base_id: null, seen_at: at, what, note: null, ...standingSighting });
     };
     seen(isFrozen ? 26 + index : 9 + index, 'first-bubbles');
     seen(isFrozen ? 38 : 22, 'fruit-risen');

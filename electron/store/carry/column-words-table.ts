@@ -117,6 +117,8 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
     base_id: 'Base it was seen in',
     seen_at: 'When (UTC)',
     what: 'What was seen',
+    corrected_at: 'When it was put right as seen by mistake (UTC); empty: it stands',
+    correction: 'Why it was a mistake',
   },
   sips: {
     jar_id: 'Jar that was sipped from',
@@ -158,6 +160,8 @@ const own: Readonly<Partial<Record<TableName, Readonly<Record<string, string>>>>
     jar_id: 'Jar it was poured from',
     blind_code: 'Three-digit code on the cup',
     served_mL: 'Volume in the cup (mL)',
+    taken_out_at: 'When its jar was discarded while the tasting was open (UTC); its scores do not count',
+    taken_out_why: 'Why its jar was discarded',
   },
   servings: {
     tasting_id: 'Tasting',

@@ -2,8 +2,9 @@ import { useRequest } from '#renderer/app/use-request.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
+import { CorrectSighting } from '#renderer/parts/jar-work/correct-sighting.tsx';
 import { readingWords } from '#renderer/parts/jar-work/reading-words.ts';
-import { sightingWords } from '#renderer/parts/jar-work/words.ts';
+import { sightingSaid } from '#renderer/parts/jar-work/sighting-said.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -11,21 +12,15 @@ import { words } from './words.ts';
 
 type Base = ValueOf<'bases:open'>;
 
-interface TakeOutProps {
-  readonly kind: 'reading' | 'sighting';
-  readonly id: string;
-  readonly at: string;
-}
-
-function TakeOut({ kind, id, at }: TakeOutProps) {
+function TakeOutReading({ id, at }: { readonly id: string; readonly at: string }) {
   const sayWithUndo = useSayWithUndo();
   const remove = useRequest('entries:remove');
   return (
     <Button
       weight="quiet"
       disabled={remove.isPending}
-      aria-label={words.takeOutOf(kind, dayAndTime(at))}
-      onClick={() => remove.mutate({ kind, id }, { onSuccess: () => void sayWithUndo(words.takenOut[kind]) })}
+      aria-label={words.takeOutOf(dayAndTime(at))}
+      onClick={() => remove.mutate({ kind: 'reading', id }, { onSuccess: () => void sayWithUndo(words.takenOut) })}
     >
       {words.takeOut}
     </Button>
@@ -57,7 +52,7 @@ export function BaseReadings({ base, measures }: { readonly base: Base; readonly
           title={said(reading, measures)}
           facts={reading.note ?? undefined}
           end={dayAndTime(reading.takenAt)}
-          actions={<TakeOut kind="reading" id={reading.id} at={reading.takenAt} />}
+          actions={<TakeOutReading id={reading.id} at={reading.takenAt} />}
         />
       ))}
     </RowList>
@@ -69,15 +64,18 @@ export function BaseSightings({ base }: { readonly base: Base }) {
   if (base.sightings.length === 0) return <p className="soft">{words.noSightings}</p>;
   return (
     <RowList label={words.sightings}>
-      {base.sightings.toReversed().map(({ id, seenAt, what, note }) => (
-        <Row
-          key={id}
-          title={what === 'other' ? (note ?? sightingWords.other) : sightingWords[what]}
-          facts={what === 'other' || note === null ? undefined : note}
-          end={dayAndTime(seenAt)}
-          actions={<TakeOut kind="sighting" id={id} at={seenAt} />}
-        />
-      ))}
+      {base.sightings.toReversed().map((sighting) => {
+        const { title, note } = sightingSaid(sighting);
+        return (
+          <Row
+            key={sighting.id}
+            title={title}
+            facts={note ?? undefined}
+            end={dayAndTime(sighting.seenAt)}
+            actions={sighting.correctedAt === null ? <CorrectSighting sighting={sighting} /> : undefined}
+          />
+        );
+      })}
     </RowList>
   );
 }

@@ -68,7 +68,7 @@ function BaseCautions({ base }: { readonly base: Base }) {
   );
   return (
     <>
-      {base.sightings.some(({ what }) => what === 'mould') ? (
+      {base.sightings.some(({ what, correctedAt }) => what === 'mould' && correctedAt === null) ? (
         <Caution basis={words.mouldBasis}>{words.mould}</Caution>
       ) : null}
       {readingCautions(readings, isKombucha ? 'kombucha' : 'other').map(({ code, message, basis }) => (

@@ -12,6 +12,7 @@ import { Headline } from './headline.tsx';
 import { RankedFindings } from './ranked-findings.tsx';
 import { RightnessFindings } from './rightness.tsx';
 import { SaveFindings } from './save-findings.tsx';
+import { TakenOutLines } from './taken-out-lines.tsx';
 import { TastersForm } from './tasters-form.tsx';
 import { axisWords, words } from './words.ts';
 
@@ -56,6 +57,7 @@ export function PanelFindings({ trial, findings, places, sips }: PanelFindingsPr
   return (
     <>
       {findings.headline === null ? null : <Headline trial={trial.id} headline={findings.headline} />}
+      <TakenOutLines lines={findings.takenOut} />
       <RankedFindings trial={trial.id} rankings={places.rankings} isAnswer={findings.headline === null} />
       {findings.scores.length === 0 ? null : <Closest trial={trial.id} />}
       {charts.length === 0 && places.rankings.length > 0 ? null : (

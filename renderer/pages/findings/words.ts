@@ -9,6 +9,7 @@ type RankTest = NonNullable<Ranking['test']>;
 type PageTest = NonNullable<Ranking['page']>;
 
 export const words = {
+  takenOut: phrase`Taken out`,
   answer: phrase`The answer`,
   reading: phrase`Reading what the panel said…`,
   toWishes: phrase`Look at the wishes`,

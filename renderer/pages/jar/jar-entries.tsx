@@ -4,8 +4,9 @@ import { useRequest } from '#renderer/app/use-request.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
+import { CorrectSighting } from '#renderer/parts/jar-work/correct-sighting.tsx';
 import { readingWords } from '#renderer/parts/jar-work/reading-words.ts';
-import { sightingWords } from '#renderer/parts/jar-work/words.ts';
+import { sightingSaid } from '#renderer/parts/jar-work/sighting-said.tsx';
 import { PhotoPicture } from '#renderer/parts/photos/photo-picture.tsx';
 import { TakeOutPhoto } from '#renderer/parts/photos/take-out-photo.tsx';
 import { words as photoWords } from '#renderer/parts/photos/words.ts';
@@ -17,23 +18,15 @@ import { words } from './words.ts';
 type JarPage = ValueOf<'jars:open'>;
 type Photo = ValueOf<'photos:ofJar'>['photos'][number];
 
-function TakeOut({
-  kind,
-  id,
-  at,
-}: {
-  readonly kind: 'reading' | 'sighting';
-  readonly id: string;
-  readonly at: string;
-}) {
+function TakeOutReading({ id, at }: { readonly id: string; readonly at: string }) {
   const sayWithUndo = useSayWithUndo();
   const remove = useRequest('entries:remove');
   return (
     <Button
       weight="quiet"
       disabled={remove.isPending}
-      aria-label={words.takeOutOf(kind, dayAndTime(at))}
-      onClick={() => remove.mutate({ kind, id }, { onSuccess: () => void sayWithUndo(words.takenOut[kind]) })}
+      aria-label={words.takeOutOf(dayAndTime(at))}
+      onClick={() => remove.mutate({ kind: 'reading', id }, { onSuccess: () => void sayWithUndo(words.takenOut) })}
     >
       {words.takeOut}
     </Button>
@@ -60,18 +53,15 @@ function readingEntry(reading: JarPage['readings'][number], measures: Measures):
     },
     measures,
   );
-  return { id, at: takenAt, title, note, actions: <TakeOut kind="reading" id={id} at={takenAt} /> };
+  return { id, at: takenAt, title, note, actions: <TakeOutReading id={id} at={takenAt} /> };
 }
 
-function sightingEntry({ id, seenAt, what, note }: JarPage['sightings'][number]): Entry {
-  const isOwn = what === 'other';
-  return {
-    id,
-    at: seenAt,
-    title: isOwn ? (note ?? sightingWords.other) : sightingWords[what],
-    note: isOwn ? null : note,
-    actions: <TakeOut kind="sighting" id={id} at={seenAt} />,
-  };
+function sightingEntry(sighting: JarPage['sightings'][number]): Entry {
+  const { id, seenAt, correctedAt } = sighting;
+  const said = sightingSaid(sighting);
+  return correctedAt === null
+    ? { id, at: seenAt, ...said, actions: <CorrectSighting sighting={sighting} /> }
+    : { id, at: seenAt, ...said };
 }
 
 function sipEntry({ id, takenAt, note, ...sip }: JarPage['sips'][number]): Entry {

@@ -17,6 +17,7 @@ import {
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { BottlesOfJar } from '#renderer/parts/bottling/bottles-of.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { BaseMould } from '#renderer/parts/caution/base-mould.tsx';
 import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
 import { useWantedSweetness } from '#renderer/parts/course/wanted-sweetness.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
@@ -59,6 +60,19 @@ function formulaFacts({ jar, formula, vessel }: Whole, { measures }: ShelfSurrou
   ];
 }
 
+/** The day in large figures: how long it stands, or stood until it was taken out. */
+function DayCounter({ whole, now }: { readonly whole: Whole; readonly now: number }) {
+  const { jar, formula } = whole;
+  if (jar.startedAt === null || jar.state === 'discarded') return null;
+  const end = jar.pulledAt ?? jar.strainedAt;
+  const day = dayOfJar(jar.startedAt, end === null ? now : Date.parse(end));
+  return (
+    <p className="jar-day figures">
+      {end === null ? words.dayOf(day, formula.days) : words.stoodFor(daysWords(day), daysWords(formula.days))}
+    </p>
+  );
+}
+
 function OnTheShelf({ whole, surroundings }: { readonly whole: Whole; readonly surroundings: ShelfSurroundings }) {
   const trial = useAnswer('trials:open', { trial: whole.jar.trial });
   if (trial.data === undefined) return null;
@@ -77,7 +91,10 @@ function JarCautions({ whole, science, course }: CautionsProps) {
   return (
     <section className="section" aria-label={words.cautions}>
       <h2>{words.cautions}</h2>
-      <CautionList cautions={[...own, ...sheet, tapWaterCaution(), sellingCaution()]} without={['cold-start']} />
+      <CautionList
+        cautions={[...own, ...(science?.bottled?.cautions ?? []), ...sheet, tapWaterCaution(), sellingCaution()]}
+        without={['cold-start']}
+      />
     </section>
   );
 }
@@ -118,14 +135,15 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
         lead={`${capital(jarStateWords[jar.state])}${jar.isControl ? `, ${words.control}` : ''}${jar.discardReason === null ? '' : `: ${jar.discardReason}`}`}
         actions={<JarActs jar={jar} isMain />}
       />
+      {whole.baseMould === null ? null : (
+        <div className="section">
+          <BaseMould mould={whole.baseMould} />
+        </div>
+      )}
       <section className="section jar-head">
         <OnTheShelf whole={whole} surroundings={surroundings} />
         <div className="subsection">
-          {jar.state === 'fermenting' && jar.startedAt !== null ? (
-            <p className="jar-day figures">
-              {words.dayOf(dayOfJar(jar.startedAt, surroundings.now), whole.formula.days)}
-            </p>
-          ) : null}
+          <DayCounter whole={whole} now={surroundings.now} />
           <h2>{words.formula}</h2>
           <Facts facts={formulaFacts(whole, surroundings)} />
           <h2>{words.dates}</h2>

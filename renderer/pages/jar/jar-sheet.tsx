@@ -6,6 +6,7 @@ import type { Measures } from '#renderer/format/use-measures.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { type Amount, useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Facts } from '#renderer/parts/facts/facts.tsx';
+import { bottledFacts, bottledSentence } from './bottled-words.ts';
 import { reckoningOf } from './reckoning.ts';
 import {
   alcoholFacts,
@@ -45,6 +46,19 @@ interface ClosingProps extends SheetProps {
   readonly vessel: Vessel;
   /** What closing it with that much sugar would do. */
   readonly question: Amount;
+}
+
+/** In bottles already: what was noted at closing, not what the plan says of the jar. */
+function Bottled({ science, measures }: SheetProps) {
+  const { bottled } = science;
+  if (bottled === null) return null;
+  return (
+    <div className="subsection">
+      <h3>{words.bottled}</h3>
+      <p className="jar-sentence">{bottledSentence(bottled, measures)}</p>
+      <Facts facts={bottledFacts(bottled, measures)} />
+    </div>
+  );
 }
 
 /** Closed or about to be: how much gas and pressure at most, against what the vessel is made for. */
@@ -106,7 +120,10 @@ export function JarSheet({ science, measures, vessel, question }: ClosingProps) 
           </div>
         </>
       )}
-      <Closing science={science} measures={measures} vessel={vessel} question={question} />
+      <Bottled science={science} measures={measures} />
+      {science.bottled !== null && question.text === '' && vessel.kind === 'open-jar' ? null : (
+        <Closing science={science} measures={measures} vessel={vessel} question={question} />
+      )}
       <ColdStart science={science} measures={measures} />
       {sheet === null ? null : (
         <details>

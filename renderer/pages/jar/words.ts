@@ -21,12 +21,15 @@ export const words = {
   noEntries: phrase`Nothing written down yet.`,
   dayOf: (day: number, days: number) =>
     day > days ? phrase`Day ${day}, planned ${days}` : phrase`Day ${day} of ${days}`,
+  stoodFor: (days: string, planned: string) =>
+    days === planned ? phrase`Stood ${days}` : phrase`Stood ${days}, planned ${planned}`,
   sip: (scores: string) => phrase`A sip: ${scores}`,
   whenInJar: (when: string, startedAt: string | null, at: string) =>
     startedAt === null ? when : phrase`Day ${dayOfJar(startedAt, Date.parse(at))} · ${when}`,
   course: phrase`Its course`,
   sheet: phrase`What it holds and may become`,
   alcohol: phrase`Alcohol`,
+  bottled: phrase`Bottled`,
   closed: phrase`Closed`,
   ifClosed: phrase`If you close it`,
   open: phrase`Open, or under a cover that lets the gas out: no pressure builds up. Before you bottle it, see what closing it would do.`,
@@ -40,8 +43,8 @@ export const words = {
   reckoned: phrase`How this is reckoned`,
   cautions: phrase`The usual cautions`,
   takeOut: phrase`Take out`,
-  takenOut: { reading: phrase`The reading is taken out.`, sighting: phrase`The sighting is taken out.` },
-  takeOutOf: (what: string, at: string) => phrase`Take out the ${what} of ${at}`,
+  takenOut: phrase`The reading is taken out.`,
+  takeOutOf: (at: string) => phrase`Take out the reading of ${at}`,
   gone: {
     title: phrase`This jar is not here`,
     line: phrase`Its trial was taken out or undone.`,

@@ -8,6 +8,7 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Paper } from '#renderer/parts/paper/paper.tsx';
 import { PaperField } from '#renderer/parts/paper/paper-field.tsx';
 import { usePaperSize } from '#renderer/parts/paper/use-paper-size.ts';
+import { standingTasting } from '#renderer/parts/taken-out/standing-orders.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { mayGrow, PenSheet } from './pen-sheet.tsx';
@@ -69,5 +70,5 @@ function PenSheets({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) 
 /** Tasting sheets for pen and paper, one page a taster, blind. */
 export function PenSheetsPage({ id }: { readonly id: string }) {
   const tasting = useAnswer('tastings:open', { tasting: id });
-  return <Answer of={tasting}>{(value) => <PenSheets tasting={value} />}</Answer>;
+  return <Answer of={tasting}>{(value) => <PenSheets tasting={standingTasting(value)} />}</Answer>;
 }

@@ -10,6 +10,7 @@ import { PrintLabels } from '#renderer/parts/label-sheet/print-labels.tsx';
 import { readLabelDraft } from '#renderer/parts/label-sheet/read-label-draft.ts';
 import { useLabelDraft } from '#renderer/parts/label-sheet/use-label-draft.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { standingTasting } from '#renderer/parts/taken-out/standing-orders.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -108,5 +109,5 @@ function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
 /** Blind codes for the cups of a tasting; it never asks which jar a code is. */
 export function StickersPage({ id }: { readonly id: string }) {
   const tasting = useAnswer('tastings:open', { tasting: id });
-  return <Answer of={tasting}>{(value) => <Stickers tasting={value} />}</Answer>;
+  return <Answer of={tasting}>{(value) => <Stickers tasting={standingTasting(value)} />}</Answer>;
 }

@@ -4,6 +4,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { isHedonic } from '#shared/hedonic-words.ts';
 import { type AloneDraft, aloneDraftName, aloneDraftOf, placesInOrder, useAloneDraft } from './alone-draft.ts';
@@ -91,6 +92,7 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
           </li>
         ))}
       </ol>
+      <TakenOutList samples={tasting.sampleList} />
       <section className="section">
         <h2 ref={heading} tabIndex={-1} className="alone-title">
           {titles[step]}

@@ -37,10 +37,11 @@ export function hasDoublePlace(cups: readonly RankedCup[], scale: Scale): boolea
   return new Set(places).size < places.length;
 }
 
-/** The places that no cup has yet. */
+/** The places that no cup has yet; where cups were taken away, the last places go with them unless someone gave them before. */
 export function freePlaces(cups: readonly RankedCup[], scale: Scale): number[] {
   const given = cups.map((cup) => placeOf(cup, scale));
-  return Array.from({ length: scale.high }, (_, place) => place + 1).filter((place) => !given.includes(place));
+  const last = Math.min(scale.high, Math.max(cups.length, ...given.map((place) => place ?? 0)));
+  return Array.from({ length: last }, (_, place) => place + 1).filter((place) => !given.includes(place));
 }
 
 /** The order so far: each place that is given, with its cups. */

@@ -5,6 +5,8 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { OrderBalance } from '#renderer/parts/order-balance/order-balance.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { takenOutCodes } from '#renderer/parts/taken-out/standing-orders.ts';
+import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
 import { PouringCodes, ServingOrders } from './pouring-list.tsx';
 import { Warnings } from './warnings.tsx';
 import { words } from './words.ts';
@@ -25,6 +27,7 @@ export function PourPage({ id }: { readonly id: string }) {
             actions={<ButtonLink to={`/tastings/${id}/stickers`}>{words.toStickers}</ButtonLink>}
           />
           <div className="section">
+            <TakenOutList samples={value.sampleList} />
             <Warnings orders={value.orders} />
           </div>
           <section className="section">
@@ -52,7 +55,7 @@ export function PourPage({ id }: { readonly id: string }) {
           </section>
           <section className="section">
             <h2>{words.orders}</h2>
-            <ServingOrders orders={value.orders} />
+            <ServingOrders orders={value.orders} gone={takenOutCodes(value)} />
             <OrderBalance orders={value.orders.flatMap(({ sittings }) => sittings.map(({ codes }) => codes))} />
           </section>
         </>

@@ -2,6 +2,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { type Column, DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -15,7 +16,8 @@ export function PouringCodes({ id, cups }: { readonly id: string; readonly cups:
   return (
     <Answer of={list}>
       {({ sampleList }) => {
-        const byJar = sampleList.toSorted((a, b) => (a.jar?.label ?? '').localeCompare(b.jar?.label ?? '', 'en'));
+        const standing = sampleList.filter(({ takenOut }) => takenOut === null);
+        const byJar = standing.toSorted((a, b) => (a.jar?.label ?? '').localeCompare(b.jar?.label ?? '', 'en'));
         const columns: Column<Sample>[] = [
           { head: words.jar, cell: ({ jar }) => <strong>{jar?.label}</strong> },
           { head: words.level, cell: ({ jar }) => jar?.level ?? '' },
@@ -29,14 +31,25 @@ export function PouringCodes({ id, cups }: { readonly id: string; readonly cups:
             isFigure: true,
           });
         }
-        return <DataTable caption={words.codes} rows={byJar} rowKey={({ code }) => code} columns={columns} />;
+        return (
+          <>
+            <TakenOutList samples={sampleList} isForPouring />
+            <DataTable caption={words.codes} rows={byJar} rowKey={({ code }) => code} columns={columns} />
+          </>
+        );
       }}
     </Answer>
   );
 }
 
+interface OrdersProps {
+  readonly orders: readonly Order[];
+  /** Codes that are not served any more. */
+  readonly gone: ReadonlyMap<string, string>;
+}
+
 /** In which order each taster is served, by code alone: it tells nothing and may lie on the table. */
-export function ServingOrders({ orders }: { readonly orders: readonly Order[] }) {
+export function ServingOrders({ orders, gone }: OrdersProps) {
   const sittings = Math.max(...orders.map((order) => order.sittings.length), 1);
   const columns: Column<Order>[] = [{ head: words.taster, cell: ({ name }) => name }];
   for (let place = 0; place < sittings; place += 1) {
@@ -45,7 +58,7 @@ export function ServingOrders({ orders }: { readonly orders: readonly Order[] })
       cell: (order) => (
         <ol className="pour-order">
           {order.sittings[place]?.codes.map((code) => (
-            <li key={code}>{code}</li>
+            <li key={code}>{gone.has(code) ? <s>{code}</s> : code}</li>
           ))}
         </ol>
       ),

@@ -10,6 +10,10 @@ interface RevealedProps {
   readonly remarks: ValueOf<'remarks:list'>['remarks'];
 }
 
+function countsWords({ takenOut }: RevealedProps['tasting']['sampleList'][number]): string {
+  return takenOut === null ? words.counted : words.takenOut(takenOut.why);
+}
+
 /** After the end: which code was which jar, and what was said of it. */
 export function Revealed({ tasting, scores, remarks }: RevealedProps) {
   return (
@@ -23,6 +27,9 @@ export function Revealed({ tasting, scores, remarks }: RevealedProps) {
           { head: words.code, cell: ({ code }) => code },
           { head: words.jar, cell: ({ jar }) => jar?.label ?? '' },
           { head: words.level, cell: ({ jar }) => jar?.level ?? '' },
+          ...(tasting.sampleList.some(({ takenOut }) => takenOut !== null)
+            ? [{ head: words.counts, cell: countsWords }]
+            : []),
         ]}
       />
       <RevealedAnswers tasting={tasting} scores={scores} />

@@ -14,6 +14,8 @@ export interface GridRow {
   /** What stands under the scores: a remark, for instance. An input in it carries `data-remark`. */
   readonly foot?: ReactNode;
   readonly isMissed?: boolean;
+  /** What stands in place of the cells where nothing can be typed any more; the cursor passes it by. */
+  readonly instead?: ReactNode;
 }
 
 interface ScoreGridProps {
@@ -61,6 +63,8 @@ export function ScoreGrid(props: ScoreGridProps) {
   const widthNeeded = attributes.reduce((sum, { kind }) => sum + columnOf[kind].least, 7);
   const isTallAlways = attributes.length > mostColumns;
   const [isTall, setIsTall] = useState(isTallAlways);
+  /** The rows that can be typed in: the cursor counts only these. */
+  const typed = rows.flatMap(({ instead }, position) => (instead === undefined ? [position] : []));
 
   useEffect(() => {
     const shown = grid.current;
@@ -107,11 +111,11 @@ export function ScoreGrid(props: ScoreGridProps) {
     const attribute = attributes[place.attribute];
     if (event.key === 'Backspace' && attribute !== undefined && !isReadOnly) {
       event.preventDefault();
-      onType(place.sample, attribute, '');
+      onType(typed[place.sample] ?? 0, attribute, '');
       return;
     }
     const hasRemarks = rows.some(({ foot }) => foot !== undefined);
-    const size = { samples: rows.length, attributes: attributes.length, isTall, hasRemarks };
+    const size = { samples: typed.length, attributes: attributes.length, isTall, hasRemarks };
     const move = gridMove(place, event.key, size);
     if (move === null) return;
     event.preventDefault();
@@ -123,8 +127,9 @@ export function ScoreGrid(props: ScoreGridProps) {
   function type(position: number, attribute: Attribute, text: string): void {
     onType(position, attribute, text);
     if (!isWholePlace(text, attribute)) return;
-    if (position + 1 < rows.length) {
-      go({ sample: position + 1, attribute: 0 });
+    const at = typed.indexOf(position);
+    if (at + 1 < typed.length) {
+      go({ sample: at + 1, attribute: 0 });
       cameByDigit.current = true;
     } else onEnd();
   }
@@ -156,17 +161,27 @@ export function ScoreGrid(props: ScoreGridProps) {
       </thead>
       <tbody>
         {rows.map((row, position) => (
-          <tr key={row.key} className={row.isMissed ? 'score-row is-missed' : 'score-row'}>
+          <tr
+            key={row.key}
+            className={
+              row.instead !== undefined ? 'score-row is-gone' : row.isMissed ? 'score-row is-missed' : 'score-row'
+            }
+          >
             <th scope="row" className="score-sample">
               {row.head}
             </th>
-            {attributes.map((attribute, column) => (
+            {row.instead === undefined ? null : (
+              <td className="score-instead" colSpan={attributes.length}>
+                {row.instead}
+              </td>
+            )}
+            {(row.instead === undefined ? attributes : []).map((attribute, column) => (
               <ScoreCell
                 key={attribute.id}
                 shown={cell(position, attribute)}
                 attribute={attribute}
                 about={`${id}-${position}-${column}`}
-                sample={position}
+                sample={typed.indexOf(position)}
                 column={column}
                 name={row.name}
                 isReadOnly={isReadOnly}
@@ -176,7 +191,7 @@ export function ScoreGrid(props: ScoreGridProps) {
               />
             ))}
             {row.foot === undefined ? null : (
-              <td className="score-foot" data-sample={position} data-attribute={attributes.length}>
+              <td className="score-foot" data-sample={typed.indexOf(position)} data-attribute={attributes.length}>
                 {row.foot}
               </td>
             )}

@@ -7,6 +7,9 @@ import { joined } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { takenOutCodes } from '#renderer/parts/taken-out/standing-orders.ts';
+import { words as takenOutWords } from '#renderer/parts/taken-out/words.ts';
+import { Tape } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { isHedonic } from '#shared/hedonic-words.ts';
 import { saysMissed } from '#shared/missed-sample.ts';
@@ -25,6 +28,15 @@ import './sheet.css';
 
 type Tasting = ValueOf<'tastings:open'>;
 
+/** What stands at a cup whose jar was discarded. */
+function TakenAway({ why }: { readonly why: string }) {
+  return (
+    <>
+      <Tape small>{takenOutWords.tape}</Tape> <span>{takenOutWords.row(why)}</span>
+    </>
+  );
+}
+
 interface SheetProps {
   readonly tasting: Tasting;
   readonly order: Tasting['orders'][number];
@@ -41,15 +53,18 @@ function sharesPlaces(scores: SheetProps['scores'], name: string): boolean {
 function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
   const rows = sheetRows(order);
   const { attributes } = tasting;
+  const gone = takenOutCodes(tasting);
+  const kept = scores.filter(({ sample }) => !gone.has(sample));
   const isClosed = tasting.closedAt !== null;
   const steps = attributes.filter(({ kind }) => kind === 'just-about-right').map(({ name }) => name);
-  const [areTiesMeant, setAreTiesMeant] = useState(() => tasting.isRanked && sharesPlaces(scores, order.name));
+  const [areTiesMeant, setAreTiesMeant] = useState(() => tasting.isRanked && sharesPlaces(kept, order.name));
   const place = tasting.isRanked ? attributes[0] : undefined;
-  const ranking = place === undefined ? null : { rows, attribute: place, areTiesMeant };
-  const sheet = useSheet(tasting.id, order.name, scores, ranking);
+  const ranking =
+    place === undefined ? null : { rows: rows.filter(({ code }) => !gone.has(code)), attribute: place, areTiesMeant };
+  const sheet = useSheet(tasting.id, order.name, kept, ranking);
   const undo = useRequest('undo:last', { done: ({ summary }) => phrase`Undone: ${summary}` });
   const end = useRef<HTMLParagraphElement>(null);
-  const progress = sheetProgress({ orders: [order], attributes }, scores, remarks)[0];
+  const progress = sheetProgress({ ...tasting, orders: [order] }, kept, remarks)[0];
   // Whoever comes back to half a ranking is told at once which cups still wait.
   const [hasEnded, setHasEnded] = useState(() => place !== undefined && (progress?.scores ?? 0) > 0);
   const hasFault = (position: number, attribute: Attribute) => {
@@ -90,6 +105,7 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
             key: `${row.code}-${row.replicate}`,
             name: row.replicate > 1 ? phrase`${row.code}, serving ${row.replicate}` : row.code,
             isMissed,
+            ...(gone.has(row.code) ? { instead: <TakenAway why={gone.get(row.code) ?? ''} /> } : {}),
             head: (
               <>
                 <span className="score-code">{row.code}</span>
@@ -100,7 +116,7 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
               </>
             ),
             // One remark a sample: it stands at the sample's first serving.
-            ...(row.replicate > 1
+            ...(row.replicate > 1 || gone.has(row.code)
               ? {}
               : {
                   foot: (

@@ -1,3 +1,4 @@
+import { takenOutCodes } from '#renderer/parts/taken-out/standing-orders.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { saysMissed } from '#shared/missed-sample.ts';
 
@@ -48,18 +49,20 @@ export interface SheetProgress {
   readonly lacks: readonly Lack[];
 }
 
-/** How far each taster's sheet has come, and what it still lacks. Samples that were missed are named and not waited for. */
+/** How far each taster's sheet has come, and what it still lacks. Samples that were missed are named and not waited for; of those taken out nothing counts. */
 export function sheetProgress(
-  { orders, attributes }: Pick<Tasting, 'orders' | 'attributes'>,
+  tasting: Pick<Tasting, 'orders' | 'attributes' | 'sampleList'>,
   scores: readonly Score[],
   remarks: readonly Remark[],
 ): SheetProgress[] {
+  const { attributes } = tasting;
+  const out = takenOutCodes(tasting);
   const scored = new Set(scores.map((one) => `${one.taster}/${one.sample}/${one.replicate}/${one.attribute}`));
   const missedBy = new Set(
     remarks.filter(({ words }) => saysMissed(words)).map(({ taster, sample }) => `${taster}/${sample}`),
   );
-  return orders.map((order) => {
-    const rows = sheetRows(order);
+  return tasting.orders.map((order) => {
+    const rows = sheetRows(order).filter(({ code }) => !out.has(code));
     const missed: string[] = [];
     const lacks: Lack[] = [];
     let count = 0;

@@ -7,9 +7,11 @@ import { dayAndTime } from '#renderer/format/moments.ts';
 import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
+import { BaseMouldOfTrial } from '#renderer/parts/caution/base-mould.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { CloseAndReveal } from './close-and-reveal.tsx';
@@ -119,6 +121,8 @@ function WholeTasting({ tasting }: { readonly tasting: Tasting }) {
         lead={`${counted(tasting.samples, 'sample')}, ${counted(tasting.tasters, 'taster')}. ${isOpen ? words.open : words.closed}`}
       />
       <div className="section">
+        <TakenOutList samples={tasting.sampleList} />
+        {isOpen ? <BaseMouldOfTrial trial={tasting.trial} /> : null}
         <Facts facts={tastingFacts(tasting, measures)} />
         {tasting.note === null ? null : <p>{tasting.note}</p>}
       </div>

@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { takenOutCodes } from '#renderer/parts/taken-out/standing-orders.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type AloneDraft, placesInOrder } from './alone-draft.ts';
 import { aloneWords } from './alone-words.ts';
@@ -48,13 +49,16 @@ export function TurnOver({ tasting, order, draft, onChange, onKept }: TurnOverPr
     return known.includes(codeAt(place).trim()) ? undefined : aloneWords.noSuchCode(codeAt(place).trim() || '…');
   }
 
-  const scores = places.flatMap((place) =>
-    tasting.attributes.flatMap((attribute) => {
-      const reading = readCell(draft.texts[`${place}/${attribute.id}`] ?? '', attribute);
-      if (reading.kind !== 'score') return [];
-      return [{ taster: order.name, sample: codeAt(place).trim(), attribute: attribute.name, score: reading.score }];
-    }),
-  );
+  const gone = takenOutCodes(tasting);
+  const scores = places
+    .filter((place) => !gone.has(codeAt(place).trim()))
+    .flatMap((place) =>
+      tasting.attributes.flatMap((attribute) => {
+        const reading = readCell(draft.texts[`${place}/${attribute.id}`] ?? '', attribute);
+        if (reading.kind !== 'score') return [];
+        return [{ taster: order.name, sample: codeAt(place).trim(), attribute: attribute.name, score: reading.score }];
+      }),
+    );
 
   function send(event: FormEvent) {
     event.preventDefault();

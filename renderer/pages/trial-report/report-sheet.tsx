@@ -45,6 +45,9 @@ function Answers({ findings, rankings }: Pick<ReportSheetProps, 'findings' | 'ra
         {[...(headline?.doubts ?? []), ...rankings.flatMap(({ doubts }) => doubts)].map((doubt) => (
           <li key={doubt}>{doubt}</li>
         ))}
+        {findings.takenOut.map(({ tasting, jar, sentence }) => (
+          <li key={`${tasting} ${jar}`}>{sentence}</li>
+        ))}
         {aside.length === 0 ? null : (
           <li>{words.aside(joined(aside.map(({ name, setAside }) => `${name} (${setAside})`)))}</li>
         )}

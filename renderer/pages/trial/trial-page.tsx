@@ -1,6 +1,7 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { BaseMould } from '#renderer/parts/caution/base-mould.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
@@ -21,6 +22,7 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
       <TrialHead trial={trial} step="jars" />
       <section className="section">
         <h2>{words.jars}</h2>
+        <BaseMould mould={trial.baseMould} />
         <Shelf jars={trialShelfJars(trial, trial.jarsWhole, surroundings)} label={words.jars} />
         <JarWorkList trial={trial} now={surroundings.now} />
         <details>

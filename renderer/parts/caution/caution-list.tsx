@@ -15,6 +15,7 @@ const grave: readonly CautionCode[] = [
   'ph-rising',
   'ph-guidance',
   'mould',
+  'base-mould',
   'alcohol-line',
   'alcohol-unknown',
   'sugar-at-closing',

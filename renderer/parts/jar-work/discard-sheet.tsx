@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
+import { joined } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
@@ -19,9 +20,10 @@ export function DiscardSheet({ jar, onClose }: { readonly jar: Jar; readonly onC
     discard.mutate(
       { jars: [jar.id], reason },
       {
-        onSuccess: () => {
+        onSuccess: ({ tastings }) => {
           onClose();
-          void sayWithUndo(words.discarded(jar.label));
+          const out = tastings.length === 0 ? '' : ` ${words.outOf(joined(tastings))}`;
+          void sayWithUndo(`${words.discarded(jar.label)}${out}`);
         },
       },
     );

@@ -1,14 +1,16 @@
 import { type FormEvent, useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
+import { joined } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { sightingKinds } from '#shared/closed-lists.ts';
 import type { Jar } from './next-act.ts';
+import { SmellEntry } from './smell-entry.tsx';
 import { type Watched, watchedJar } from './watched.ts';
 import { sightingWords, words } from './words.ts';
 
-const apart: readonly (typeof sightingKinds)[number][] = ['mould', 'other', 'looked', 'stirred'];
+const apart: readonly (typeof sightingKinds)[number][] = ['mould', 'smell', 'other', 'looked', 'stirred'];
 const toTap = sightingKinds.filter((kind) => !apart.includes(kind));
 
 /** What is seen in a jar, a tap each; mould stands apart, because it discards the jar. */
@@ -20,15 +22,18 @@ export function SightingsToTap({ jar }: { readonly jar: Jar }) {
 export function SightingEntry({ watched }: { readonly watched: Watched }) {
   const isJar = 'jar' in watched.owner;
   const [note, setNote] = useState('');
+  const [isSmelling, setIsSmelling] = useState(false);
   const sayWithUndo = useSayWithUndo();
   const log = useRequest('sightings:log');
   const write = (what: (typeof sightingKinds)[number], said = '') =>
     log.mutate(
       { ...watched.owner, what, ...(said === '' ? {} : { note: said }) },
       {
-        onSuccess: ({ discarded }) => {
-          if (said !== '') setNote('');
-          void sayWithUndo(discarded ? words.moulded(watched.name) : words.noted(watched.name));
+        onSuccess: ({ discarded, tastings }) => {
+          if (what === 'other') setNote('');
+          if (what === 'smell') setIsSmelling(false);
+          const out = tastings.length === 0 ? '' : ` ${words.outOf(joined(tastings))}`;
+          void sayWithUndo(discarded ? `${words.moulded(watched.name)}${out}` : words.noted(watched.name));
         },
       },
     );
@@ -47,7 +52,17 @@ export function SightingEntry({ watched }: { readonly watched: Watched }) {
             {sightingWords[kind]}
           </button>
         ))}
+        <button
+          type="button"
+          className="chip"
+          aria-expanded={isSmelling}
+          disabled={log.isPending}
+          onClick={() => setIsSmelling(!isSmelling)}
+        >
+          {words.smellChip}
+        </button>
       </div>
+      {isSmelling ? <SmellEntry isBusy={log.isPending} onNote={(smell) => write('smell', smell)} /> : null}
       <form className="quick-note" onSubmit={send}>
         <Field label={words.seenNote}>
           {(wiring) => (

@@ -31,6 +31,7 @@ const science = (change: Partial<JarInput> = {}, more: Partial<JarScience> = {})
   base: { id: idOf(5), name: 'Saturday', sugar: { g_per_L: 30, from: 'now' }, alcohol: { pctVol: 0.4, from: 'given' } },
   isClosed: false,
   closing: null,
+  bottled: null,
   cold: null,
   ...more,
 });

@@ -45,10 +45,19 @@ describe('sheetRows', () => {
   });
 });
 
+const sample = (code: string, why?: string) => ({
+  id: `00000000-0000-7000-8000-000000000${code}`,
+  code,
+  served_mL: null,
+  jar: null,
+  takenOut: why === undefined ? null : { at: '2026-05-01T08:00:00.000Z', why },
+});
+
 describe('sheetProgress', () => {
   const tasting = {
     orders: [order('Ann', ['274', '613']), order('Benno', ['613', '274'])],
     attributes: [attribute('tang'), attribute('fizz')],
+    sampleList: [sample('274'), sample('613')],
   };
 
   it('names what each sheet lacks: a whole sample, or single attributes', () => {
@@ -71,6 +80,18 @@ describe('sheetProgress', () => {
     expect(sheetProgress(tasting, full, remarks)[0]).toMatchObject({ missed: ['613'], lacks: [] });
     const begun = [...full, score('Ann', '613', 'tang')];
     expect(sheetProgress(tasting, begun, remarks)[0]).toMatchObject({ missed: [], lacks: [{ code: '613' }] });
+  });
+});
+
+describe('a sample that was taken out', () => {
+  it('is neither waited for nor counted', () => {
+    const tasting = {
+      orders: [order('Ann', ['274', '613'])],
+      attributes: [attribute('tang')],
+      sampleList: [sample('274'), sample('613', 'mould')],
+    };
+    const full = [score('Ann', '274', 'tang'), score('Ann', '613', 'tang')];
+    expect(sheetProgress(tasting, full, [])[0]).toMatchObject({ scores: 1, expected: 1, lacks: [], missed: [] });
   });
 });
 
