@@ -6,10 +6,13 @@ import type { Row } from './tables.ts';
 type JarPage = ValueOf<'jars:open'>;
 export type Jar = JarPage['jar'];
 
-type JarRow = Row<'jars'> & { level_name: string; is_control: 0 | 1 };
+type JarRow = Row<'jars'> & { level_name: string; is_control: 0 | 1; froth: string | null };
 
 const withLevel = `
-  SELECT j.*, l.name AS level_name, l.is_control, l.position FROM jars AS j JOIN levels AS l ON l.id = j.level_id`;
+  SELECT j.*, l.name AS level_name, l.is_control, l.position,
+    (SELECT what FROM sightings WHERE jar_id = j.id AND corrected_at IS NULL AND what IN ('froth', 'bubbles-slowing', 'clear')
+      ORDER BY seen_at DESC, id DESC LIMIT 1) AS froth
+  FROM jars AS j JOIN levels AS l ON l.id = j.level_id`;
 
 function stateOf(row: Row<'jars'>): Jar['state'] {
   if (row.discarded_at !== null) return 'discarded';
@@ -38,6 +41,7 @@ function jarOf(row: JarRow): Jar {
     strainedAt: row.strained_at,
     discardedAt: row.discarded_at,
     discardReason: row.discard_reason,
+    isFrothy: row.froth === 'froth' && row.strained_at === null && row.discarded_at === null,
   };
 }
 

@@ -78,7 +78,7 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
     ...apartViews,
   ],
   readings: ['jars:open', 'bases:open', 'today:read', ...scienceViews],
-  sightings: ['jars:open', 'bases:open', 'trials:open', 'today:read', ...scienceViews],
+  sightings: [...trialViews, 'today:read', ...scienceViews],
   sips: [...draftViews, 'jars:open', 'sips:byTrial', 'today:read'],
   tastings: [...draftViews, ...tastingViews, 'today:read', 'trials:calendar', 'recipes:open'],
   photos: ['photos:ofJar', 'photos:ofTrial'],

@@ -28,6 +28,8 @@ export const jar = z.strictObject({
   strainedAt: z.string().nullable(),
   discardedAt: z.string().nullable(),
   discardReason: z.string().nullable(),
+  /** Froth was seen, and nothing since that says it is gone. */
+  isFrothy: z.boolean(),
 });
 
 export const reading = z.strictObject({

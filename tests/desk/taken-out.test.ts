@@ -192,6 +192,29 @@ describe('a mistaken sighting', () => {
   });
 });
 
+describe('froth', () => {
+  it('stands on a jar from when it is seen until it is said to be gone, was a mistake, or the jar is strained', async () => {
+    const { ask, jar, clock } = await scored();
+    const isFrothy = async (label: string) => (await ask('jars:open', { jar: jar(label) })).jar.isFrothy;
+    const see = (label: string, what: 'froth' | 'clear' | 'cloudy') => {
+      clock.move(1);
+      return ask('sightings:log', { jar: jar(label), what });
+    };
+    expect(await isFrothy('A')).toBe(false);
+    await see('A', 'froth');
+    await see('A', 'cloudy');
+    expect(await isFrothy('A')).toBe(true);
+    await see('A', 'clear');
+    expect(await isFrothy('A')).toBe(false);
+    const { sighting } = await see('B', 'froth');
+    await ask('sightings:correct', { sighting });
+    expect(await isFrothy('B')).toBe(false);
+    await see('C', 'froth');
+    await ask('jars:strain', { jars: [jar('C')] });
+    expect(await isFrothy('C')).toBe(false);
+  });
+});
+
 describe('mould in a base', () => {
   it('marks the trial and each jar poured from it, until it is corrected', async () => {
     const { ask } = await temporaryDesk();

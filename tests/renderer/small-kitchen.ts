@@ -40,6 +40,7 @@ export const jarOf = (label: string, level: 1 | 2, change: Partial<Jar> = {}): J
   strainedAt: null,
   discardedAt: null,
   discardReason: null,
+  isFrothy: false,
   ...change,
 });
 

@@ -11,6 +11,8 @@ import { BaseMouldOfTrial } from '#renderer/parts/caution/base-mould.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { words as shelfWords } from '#renderer/parts/shelf/words.ts';
+import { WrappedShelf } from '#renderer/parts/shelf/wrapped-shelf.tsx';
 import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -125,6 +127,7 @@ function WholeTasting({ tasting }: { readonly tasting: Tasting }) {
         {isOpen ? <BaseMouldOfTrial trial={tasting.trial} /> : null}
         <Facts facts={tastingFacts(tasting, measures)} />
         {tasting.note === null ? null : <p>{tasting.note}</p>}
+        {isOpen ? <WrappedShelf samples={tasting.sampleList} label={shelfWords.wrappedFor(tasting.name)} /> : null}
       </div>
       <Answer of={scores}>
         {(kept) => (

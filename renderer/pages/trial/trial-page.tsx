@@ -13,6 +13,7 @@ import { HeldFacts } from './held-facts.tsx';
 import { JarTable } from './jar-table.tsx';
 import { JarWorkList } from './jar-work-list.tsx';
 import { TrialScience } from './trial-science.tsx';
+import { TrialShelf } from './trial-shelf.tsx';
 import { words } from './words.ts';
 
 function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
@@ -23,7 +24,9 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
       <section className="section">
         <h2>{words.jars}</h2>
         <BaseMould mould={trial.baseMould} />
-        <Shelf jars={trialShelfJars(trial, trial.jarsWhole, surroundings)} label={words.jars} />
+        <TrialShelf trial={trial}>
+          <Shelf jars={trialShelfJars(trial, trial.jarsWhole, surroundings)} label={words.jars} />
+        </TrialShelf>
         <JarWorkList trial={trial} now={surroundings.now} />
         <details>
           <summary>{words.jarTable}</summary>

@@ -1,7 +1,9 @@
 import { memo, useId } from 'react';
 import { type Addition, type Cover, ingredientName, type Vessel } from '#core/trial/formula.ts';
+import { DayRing, type JarDay } from './day-ring.tsx';
 import { fruitColour, jarColour } from './fruit-colour.ts';
 import type { JarContents } from './jar-contents.ts';
+import { Froth } from './jar-froth.tsx';
 import { jarGeometry } from './jar-geometry.ts';
 import { pieceLayers } from './piece-layers.ts';
 import './jar-drawing.css';
@@ -16,6 +18,10 @@ export interface JarDrawingProps {
   /** Share of its days that the jar has stood, 0–1: the drink takes on the fruit's colour with time. */
   readonly progress?: number;
   readonly isBubbling?: boolean;
+  /** Froth was seen on it last. */
+  readonly isFrothy?: boolean;
+  /** Its day as a ring at the foot; absent while it does not stand. */
+  readonly day?: JarDay | undefined;
   /** Drawn with a dashed glass: not filled yet, or thrown away. */
   readonly isGhost?: boolean;
   /** Said to those who can't see it. */
@@ -73,15 +79,19 @@ const Glass = memo(function Glass({ outline, shoulder, height, neckWidth, cover,
 });
 
 const Bubbles = memo(function Bubbles({ height }: { readonly height: number }) {
-  return [0.2, 0.42, 0.63, 0.8].map((share, place) => (
-    <circle
-      key={share}
-      className="jar-bubble"
-      cx={body * share}
-      cy={height - 10 - place * 9 - (place % 2) * 14}
-      r={1.3 + (place % 3) * 0.5}
-    />
-  ));
+  return (
+    <g className="jar-bubbles">
+      {[0.2, 0.42, 0.63, 0.8].map((share, place) => (
+        <circle
+          key={share}
+          className="jar-bubble"
+          cx={body * share}
+          cy={height - 10 - place * 9 - (place % 2) * 14}
+          r={1.3 + (place % 3) * 0.5}
+        />
+      ))}
+    </g>
+  );
 });
 
 /** A number of its own for each label, so that a jar looks the same each time it is drawn. */
@@ -141,6 +151,7 @@ const Drink = memo(function Drink({ height, depth, additions, progress, seed }: 
 /** One vessel drawn from its own numbers: fill height, pieces, headspace, cover, and its label on a strip of tape. */
 export function JarDrawing(props: JarDrawingProps) {
   const { vessel, contents, additions, cover, label, progress = 0, isBubbling = false, isGhost = false, words } = props;
+  const { isFrothy = false, day } = props;
   const clip = useId();
   const drawn = jarGeometry({ ...vessel, ...contents }, body);
   const depth = drawn.piecesBottom - drawn.liquidTop;
@@ -164,6 +175,7 @@ export function JarDrawing(props: JarDrawingProps) {
             progress={progress}
             seed={seedOf(label)}
           />
+          {isFrothy ? <Froth width={body} seed={seedOf(label)} /> : null}
         </g>
         {isBubbling ? <Bubbles height={drawn.height} /> : null}
       </g>
@@ -175,6 +187,7 @@ export function JarDrawing(props: JarDrawingProps) {
         cover={cover}
         label={label}
       />
+      {day === undefined ? null : <DayRing x={body - 8} y={drawn.height - 14} {...day} />}
     </svg>
   );
 }

@@ -3,8 +3,10 @@ import { dayOfJar, dayWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { additionWords, coverWords, daysWords, jarStateWords, joined } from '#renderer/format/words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import type { JarDay } from './day-ring.tsx';
 import { type CompositionOf, jarContents } from './jar-contents.ts';
 import type { ShelfJar } from './shelf.tsx';
+import { words } from './words.ts';
 
 type Trial = ValueOf<'trials:open'>;
 type Jar = Trial['jarsWhole'][number];
@@ -25,6 +27,17 @@ export function jarProgress(jar: Jar, days: number, now: number): number {
   const until = jar.pulledAt ?? jar.strainedAt ?? jar.discardedAt;
   const stood = (until === null ? now : Date.parse(until)) - Date.parse(jar.startedAt);
   return days > 0 ? Math.min(1, Math.max(0, stood / (days * 86_400_000))) : 1;
+}
+
+/** The jar's day as a ring shows it; undefined where it doesn't stand, or is thrown away. */
+export function jarDay(jar: Jar, days: number, now: number): JarDay | undefined {
+  if (jar.startedAt === null || jar.state === 'discarded') return undefined;
+  const end = jar.pulledAt ?? jar.strainedAt;
+  return {
+    day: dayOfJar(jar.startedAt, end === null ? now : Date.parse(end)),
+    share: jarProgress(jar, days, now),
+    isLate: jar.state === 'fermenting' && Date.parse(jar.plannedPull) < now,
+  };
 }
 
 export interface ShelfSurroundings {
@@ -58,6 +71,8 @@ export function trialShelfJars(
         label: jar.label,
         progress: jarProgress(jar, formula.days, now),
         isBubbling: jar.state === 'fermenting',
+        isFrothy: jar.isFrothy,
+        day: jarDay(jar, formula.days, now),
         isGhost: jar.state === 'planned' || jar.state === 'discarded',
         words: [
           jar.isControl
@@ -65,6 +80,7 @@ export function trialShelfJars(
             : phrase`Jar ${jar.label}, ${jar.levelName}: ${doing}`,
           phrase`${measures.volume(contents.volume_mL)} in ${measures.volume(trial.vessel.capacity_mL)}`,
           held.length === 0 ? phrase`nothing added` : joined(held),
+          ...(jar.isFrothy ? [words.froth] : []),
           ...(formula.cover === null ? [] : [coverWords[formula.cover]]),
         ].join('; '),
         under: (

@@ -60,7 +60,7 @@ describe('A trial', () => {
     });
     pageOver(bridge, <TrialPage id={trial.id} />);
     expect(await screen.findByRole('heading', { level: 1, name: 'How long for raspberry?' })).toBeTruthy();
-    expect(screen.getAllByRole('img', { name: /^Jar / })).toHaveLength(2);
+    expect(await screen.findAllByRole('img', { name: /^Jar / })).toHaveLength(2);
     expect(screen.getByText('under cloth')).toBeTruthy();
     cleanup();
     pageOver(bridge, <FindingsPage id={trial.id} />);
