@@ -27,7 +27,9 @@ import { scoreHandlers } from './scores.ts';
 import { sheetHandlers } from './sheets.ts';
 import { sightingHandlers } from './sightings.ts';
 import { storeHandlers } from './store.ts';
+import { tasterFindingHandlers } from './taster-findings.ts';
 import { tastingHandlers } from './tastings.ts';
+import { timelineHandlers } from './timeline.ts';
 import { todayHandlers } from './today.ts';
 import { trialHandlers } from './trials.ts';
 
@@ -40,6 +42,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...cultureHandlers,
   ...bottleHandlers,
   ...trialHandlers,
+  ...timelineHandlers,
   ...calendarHandlers,
   ...todayHandlers,
   ...jarHandlers,
@@ -54,6 +57,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...findingHandlers,
   ...placeFindingHandlers,
   ...likingFindingHandlers,
+  ...tasterFindingHandlers,
   ...recipeHandlers,
   ...carryingHandlers,
   ...findHandlers,

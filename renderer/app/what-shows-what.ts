@@ -2,8 +2,22 @@ import type { RequestName } from '#shared/contract/all-requests.ts';
 
 // Which answers show rows of which table: the one place that decides what is read again after a change.
 
-const findingViews = ['findings:read', 'findings:places', 'findings:penalties', 'findings:drivers'] as const;
-const trialViews = ['trials:list', 'trials:open', 'jars:open', 'bases:list', 'bases:open', 'sips:byTrial'] as const;
+const findingViews = [
+  'findings:read',
+  'findings:places',
+  'findings:penalties',
+  'findings:drivers',
+  'findings:tasters',
+] as const;
+const trialViews = [
+  'trials:list',
+  'trials:open',
+  'trials:timeline',
+  'jars:open',
+  'bases:list',
+  'bases:open',
+  'sips:byTrial',
+] as const;
 const scienceViews = ['sheets:ofTrial', 'sheets:ofJar', 'course:read'] as const;
 const tastingViews = [
   'tastings:list',
@@ -77,11 +91,11 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
     ...findingViews,
     ...apartViews,
   ],
-  readings: ['jars:open', 'bases:open', 'today:read', ...scienceViews],
+  readings: ['trials:timeline', 'jars:open', 'bases:open', 'today:read', ...scienceViews],
   sightings: [...trialViews, 'today:read', ...scienceViews],
-  sips: [...draftViews, 'jars:open', 'sips:byTrial', 'today:read'],
-  tastings: [...draftViews, ...tastingViews, 'today:read', 'trials:calendar', 'recipes:open'],
-  photos: ['photos:ofJar', 'photos:ofTrial'],
+  sips: [...draftViews, 'trials:timeline', 'jars:open', 'sips:byTrial', 'today:read'],
+  tastings: [...draftViews, ...tastingViews, 'today:read', 'trials:calendar', 'trials:timeline', 'recipes:open'],
+  photos: ['trials:timeline', 'photos:ofJar', 'photos:ofTrial'],
   attributes: tastingViews,
   samples: ['today:read', ...tastingViews],
   servings: tastingViews,

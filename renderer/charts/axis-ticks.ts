@@ -13,3 +13,9 @@ export function axisTicks(low: number, high: number, steps: readonly number[], m
   const end = Math.max(first + 1, Math.ceil(high / step - 1e-9));
   return Array.from({ length: end - first + 1 }, (_, place) => Number(((first + place) * step).toFixed(6)));
 }
+
+/** Ticks on a scale of whole points, from its lower end up. @example wholeTicks([1, 9]) // [1, 2, 3, 4, 5, 6, 7, 8, 9] */
+export function wholeTicks([low, high]: readonly [number, number]): number[] {
+  const step = high - low > 20 ? Math.ceil((high - low) / 5) : high - low > 8 ? 2 : 1;
+  return Array.from({ length: Math.floor((high - low) / step) + 1 }, (_, place) => low + place * step);
+}

@@ -12,6 +12,7 @@ import {
   YAxis,
 } from 'recharts';
 import { phrase } from '#core/words/phrase.ts';
+import { wholeTicks } from './axis-ticks.ts';
 import { MeanDot, SipCross } from './chart-marks.tsx';
 import type { FactorChartData } from './factor-chart-data.ts';
 import { figureWords } from './figure-words.ts';
@@ -22,21 +23,24 @@ interface FactorDrawingProps {
   readonly colour: string;
   /** The level named as best. */
   readonly winner: string | null;
+  /** Small on paper: axes and margins take only what their small type needs. */
+  readonly isOnPaper?: boolean;
 }
 
-function wholeTicks([low, high]: readonly [number, number]): number[] {
-  const step = high - low > 20 ? Math.ceil((high - low) / 5) : high - low > 8 ? 2 : 1;
-  return Array.from({ length: Math.floor((high - low) / step) + 1 }, (_, place) => low + place * step);
-}
+const room = {
+  screen: { top: 10, topNamed: 24, right: 34, bottom: 18, left: -22, axis: 30, scale: 60, label: -12 },
+  paper: { top: 8, topNamed: 16, right: 22, bottom: 8, left: 0, axis: 16, scale: 20, label: -5 },
+} as const;
 
 /** The drawing of a factor chart: band and curve behind, scores, sips, and the means in front. */
-export function FactorDrawing({ data, axis, colour, winner }: FactorDrawingProps) {
+export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }: FactorDrawingProps) {
+  const { top, topNamed, right, bottom, left, ...sizes } = room[isOnPaper ? 'paper' : 'screen'];
   const bestX = data.means.find(({ level }) => level === winner)?.x ?? null;
   return (
     <ResponsiveContainer width="100%" height="100%">
       <ComposedChart
         data={[...data.rows]}
-        margin={{ top: data.best === null ? 10 : 24, right: 34, bottom: 18, left: -22 }}
+        margin={{ top: data.best === null ? top : topNamed, right, bottom, left }}
         title={phrase`${data.attribute} against ${axis}`}
         desc={phrase`The same figures stand in the table that goes with the chart.`}
       >
@@ -48,13 +52,15 @@ export function FactorDrawing({ data, axis, colour, winner }: FactorDrawingProps
           ticks={data.ticks.map(({ x }) => x)}
           tickFormatter={(x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? String(x)}
           interval={data.isOrdered ? 'preserveStartEnd' : 0}
+          height={sizes.axis}
           stroke="var(--line-strong)"
-          label={{ value: axis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
+          label={{ value: axis, position: 'insideBottom', offset: sizes.label, fill: 'var(--ink-soft)' }}
         />
         <YAxis
           type="number"
           domain={[...data.yDomain]}
           ticks={wholeTicks(data.yDomain)}
+          width={sizes.scale}
           stroke="var(--line-strong)"
           axisLine={false}
           tickLine={false}

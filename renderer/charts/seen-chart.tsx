@@ -7,6 +7,7 @@ import { type Course, hourTicks } from './course-chart-data.ts';
 import { hoursAxis } from './course-drawing.tsx';
 import { markPath } from './mark-path.ts';
 import './course.css';
+import './lanes.css';
 
 type Event = Course['events'][number];
 type What = Event['what'];

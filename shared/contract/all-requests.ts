@@ -19,7 +19,9 @@ import { readingsTableRequests } from './readings-table.ts';
 import { recipeRequests } from './recipes.ts';
 import { sightingRequests } from './sightings.ts';
 import { storeRequests } from './store.ts';
+import { tasterFindingRequests } from './taster-findings.ts';
 import { tastingRequests } from './tastings.ts';
+import { timelineRequests } from './timeline.ts';
 import { todayRequests } from './today.ts';
 import { trialRequests } from './trials.ts';
 
@@ -29,6 +31,7 @@ export const allRequests = {
   ...peopleAndPantryRequests,
   ...baseRequests,
   ...trialRequests,
+  ...timelineRequests,
   ...jarRequests,
   ...sightingRequests,
   ...photoRequests,
@@ -39,6 +42,7 @@ export const allRequests = {
   ...findingRequests,
   ...placeFindingRequests,
   ...likingFindingRequests,
+  ...tasterFindingRequests,
   ...panelRequests,
   ...panelSightRequests,
   ...fermentRequests,

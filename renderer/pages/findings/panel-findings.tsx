@@ -13,6 +13,7 @@ import { RankedFindings } from './ranked-findings.tsx';
 import { RightnessFindings } from './rightness.tsx';
 import { SaveFindings } from './save-findings.tsx';
 import { TakenOutLines } from './taken-out-lines.tsx';
+import { TasterCharts } from './taster-charts-part.tsx';
 import { TastersForm } from './tasters-form.tsx';
 import { axisWords, words } from './words.ts';
 
@@ -74,7 +75,11 @@ export function PanelFindings({ trial, findings, places, sips }: PanelFindingsPr
       )}
       <RightnessFindings trial={trial.id} />
       {findings.scores.length === 0 ? null : <DriversFindings trial={trial.id} />}
-      {findings.tasters.length === 0 ? null : <TastersForm trial={trial.id} findings={findings} />}
+      {findings.tasters.length === 0 ? null : (
+        <TastersForm trial={trial.id} findings={findings}>
+          <TasterCharts trial={trial.id} liking={findings.liking} />
+        </TastersForm>
+      )}
       {findings.analysis === null ? null : <FigureDetails findings={findings} scored={places.scored} order={order} />}
     </>
   );

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
@@ -72,12 +72,20 @@ function TasterRow({ trial, taster }: { readonly trial: string; readonly taster:
   return <Row title={taster.name} facts={lines} actions={<span className="no-print">{action}</span>} />;
 }
 
+interface TastersFormProps {
+  readonly trial: string;
+  readonly findings: Findings;
+  /** Their charts. */
+  readonly children: ReactNode;
+}
+
 /** How each taster is doing, gently, and who is not counted and why. */
-export function TastersForm({ trial, findings }: { readonly trial: string; readonly findings: Findings }) {
+export function TastersForm({ trial, findings, children }: TastersFormProps) {
   return (
     <section className="section">
       <h2>{words.tasters}</h2>
       {findings.withEverybody === null ? null : <p>{words.withEverybody(findings.withEverybody)}</p>}
+      {children}
       <details open={findings.withEverybody !== null}>
         <summary>{words.tastersMore}</summary>
         <RowList label={words.tasters}>

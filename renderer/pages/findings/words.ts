@@ -10,6 +10,7 @@ type PageTest = NonNullable<Ranking['page']>;
 
 export const words = {
   takenOut: phrase`Taken out`,
+  byAttribute: phrase`By attribute`,
   answer: phrase`The answer`,
   reading: phrase`Reading what the panel said…`,
   toWishes: phrase`Look at the wishes`,

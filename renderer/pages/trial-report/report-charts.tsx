@@ -25,7 +25,7 @@ export function ReportChart({ data, axis, winner, sentence, isLead }: ReportChar
         {sentence === null ? null : <p>{sentence}</p>}
       </figcaption>
       <div className="report-drawing chart">
-        <FactorDrawing data={data} axis={axis} colour={colour} winner={winner} />
+        <FactorDrawing data={data} axis={axis} colour={colour} winner={winner} isOnPaper />
       </div>
     </figure>
   );

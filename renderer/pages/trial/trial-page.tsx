@@ -14,6 +14,7 @@ import { JarTable } from './jar-table.tsx';
 import { JarWorkList } from './jar-work-list.tsx';
 import { TrialScience } from './trial-science.tsx';
 import { TrialShelf } from './trial-shelf.tsx';
+import { TrialTimeline } from './trial-timeline.tsx';
 import { words } from './words.ts';
 
 function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
@@ -33,6 +34,7 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
           <JarTable trial={trial} measures={surroundings.measures} />
         </details>
       </section>
+      <TrialTimeline trial={trial.id} now={surroundings.now} />
       <TrialScience trial={trial} measures={surroundings.measures} />
       <section className="section">
         <h2>{words.held}</h2>

@@ -20,6 +20,8 @@ export const words = {
   fillOrder: (order: string) =>
     phrase`Fill the jars in this order, so that first and last pour favour no level: ${order}.`,
   pullDue: (labels: string) => phrase`Pull what is due: ${labels}`,
+  timeline: phrase`When it was`,
+  allLanes: (jars: number) => phrase`Show the lanes of ${jars} jars`,
   course: phrase`The jars’ course`,
   sheets: phrase`What the jars hold and may become`,
   sheetsTable: phrase`What each level’s jar holds, and the most it may become`,

@@ -50,6 +50,7 @@ describe('A trial', () => {
       'kitchen:open': kitchen,
       'pantry:list': { ingredients: [] },
       'trials:open': trial,
+      'trials:timeline': { jars: [], tastings: [] },
       'findings:read': findings,
       'findings:places': { rankings: [], scored: [] },
       'findings:penalties': { attributes: [], rule: '' },

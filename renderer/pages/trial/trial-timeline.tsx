@@ -1,0 +1,30 @@
+import { useAnswer } from '#renderer/app/use-answer.ts';
+import { TimelineChart } from '#renderer/charts/timeline-chart.tsx';
+import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { sightingWords } from '#renderer/parts/jar-work/words.ts';
+import { words } from './words.ts';
+
+/** More lanes than this are shown on a press. */
+const mostLanes = 16;
+
+/** What happened in a trial and when, from its first start to its last tasting. */
+export function TrialTimeline({ trial, now }: { readonly trial: string; readonly now: number }) {
+  const timeline = useAnswer('trials:timeline', { trial });
+  return (
+    <section className="section" aria-label={words.timeline}>
+      <h2>{words.timeline}</h2>
+      <Answer of={timeline}>
+        {(value) => {
+          const chart = <TimelineChart timeline={value} now={now} nameOf={(what) => sightingWords[what]} />;
+          if (value.jars.length <= mostLanes) return chart;
+          return (
+            <details>
+              <summary>{words.allLanes(value.jars.length)}</summary>
+              {chart}
+            </details>
+          );
+        }}
+      </Answer>
+    </section>
+  );
+}
