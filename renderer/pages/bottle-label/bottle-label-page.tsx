@@ -52,7 +52,7 @@ function Bottle({ recipe, version, pantry }: BottleProps) {
     maker: '',
   });
   const [count, setCount] = useState('8');
-  const [labels, setLabels] = useLabelDraft(grids[0]);
+  const [labels, setLabels] = useLabelDraft('bottle labels', grids[0]);
   const { layout, faults } = readLabelDraft(labels, least);
 
   const volume = typedNumber(draft.volume);

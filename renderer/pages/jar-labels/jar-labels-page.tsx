@@ -20,7 +20,7 @@ const grids: readonly [GridName, ...GridName[]] = ['3×8', '2×7'];
 const least = { width_mm: 44, height_mm: 24 };
 
 function Labels({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
-  const [draft, setDraft] = useLabelDraft(grids[0]);
+  const [draft, setDraft] = useLabelDraft('jar labels', grids[0]);
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set());
   const { layout, faults } = readLabelDraft(draft, least);
   const standing = trial.jarsWhole.filter(({ state }) => state !== 'discarded');

@@ -29,7 +29,7 @@ function isTurnable(code: string): boolean {
 }
 
 function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
-  const [draft, setDraft] = useLabelDraft(grids[0]);
+  const [draft, setDraft] = useLabelDraft('stickers', grids[0]);
   const [order, setOrder] = useState<CupOrder>('taster');
   const [whom, setWhom] = useState('');
   const { layout, faults } = readLabelDraft(draft, least);

@@ -1,6 +1,7 @@
 import type { PaperName } from '#renderer/parts/paper/paper-size.ts';
 import {
   type GridName,
+  gridNames,
   type LabelField,
   type LengthUnit,
   labelFields,
@@ -20,6 +21,21 @@ export interface LabelDraft {
   readonly typed: Readonly<Record<LabelField, string>>;
   /** The first label that is still on the sheet, counted from 1 along the rows. */
   readonly first: string;
+}
+
+const media: readonly LabelMedium[] = ['a4', 'letter', 'strip'];
+
+/** A draft as the kitchen kept it, on a full sheet: which labels are gone of this one, nobody knows. Null where it is none. */
+export function keptLabelDraft(body: unknown): LabelDraft | null {
+  if (typeof body !== 'object' || body === null) return null;
+  const { medium, unit, grid, typed } = body as Readonly<Record<string, unknown>>;
+  const fields = typeof typed === 'object' && typed !== null ? (typed as Readonly<Record<string, unknown>>) : {};
+  const known = media.find((one) => one === medium);
+  const sheet = (['own', ...gridNames] as const).find((one) => one === grid);
+  if (known === undefined || sheet === undefined || (unit !== 'mm' && unit !== 'in')) return null;
+  if (!labelFields.every((field) => typeof fields[field] === 'string')) return null;
+  const texts = Object.fromEntries(labelFields.map((field) => [field, String(fields[field]).slice(0, 20)]));
+  return { medium: known, unit, grid: sheet, typed: texts as LabelDraft['typed'], first: '1' };
 }
 
 const counts: readonly LabelField[] = ['columns', 'rows'];

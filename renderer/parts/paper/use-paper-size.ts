@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useKeptChoice } from '#renderer/app/use-kept-choice.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { type PaperName, type PaperSize, paperSizes } from './paper-size.ts';
 
@@ -8,10 +8,14 @@ export interface ChosenPaper {
   choose(name: PaperName): void;
 }
 
-/** Which paper is printed on: the usual one of the kitchen's measures until another is chosen. */
+function keptPaper(body: unknown): PaperName | null {
+  return (Object.keys(paperSizes) as PaperName[]).find((name) => name === body) ?? null;
+}
+
+/** Which paper is printed on: that of the last time; until one was chosen, the usual one of the kitchen's measures. */
 export function usePaperSize(): ChosenPaper {
   const { system } = useMeasures();
-  const [chosen, choose] = useState<PaperName | null>(null);
+  const [chosen, choose] = useKeptChoice('print paper', keptPaper);
   const name = chosen ?? (system === 'metric' ? 'a4' : 'letter');
   return { name, size: paperSizes[name], choose };
 }

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { gridDraft, type LabelDraft, withMedium, withUnit } from '#renderer/parts/label-sheet/label-draft.ts';
+import {
+  gridDraft,
+  keptLabelDraft,
+  type LabelDraft,
+  withMedium,
+  withUnit,
+} from '#renderer/parts/label-sheet/label-draft.ts';
 import { gridNames } from '#renderer/parts/label-sheet/label-grids.ts';
 import { sheetsNeeded } from '#renderer/parts/label-sheet/label-sheets.tsx';
 import { readLabelDraft } from '#renderer/parts/label-sheet/read-label-draft.ts';
@@ -90,5 +96,22 @@ describe('sheetsNeeded(layout, labels)', () => {
     expect([sheetsNeeded(fresh, 24), sheetsNeeded(fresh, 25), sheetsNeeded(used, 5), sheetsNeeded(used, 6)]).toEqual([
       1, 2, 1, 2,
     ]);
+  });
+});
+
+describe('keptLabelDraft(body)', () => {
+  it('brings a draft back as it was, on a full sheet, and refuses what is none', () => {
+    const draft = { ...gridDraft('letter', '2×7'), first: '9' };
+    expect(keptLabelDraft(JSON.parse(JSON.stringify(draft)))).toEqual({ ...draft, first: '1' });
+    for (const body of [
+      null,
+      'a4',
+      {},
+      { ...draft, medium: 'wall' },
+      { ...draft, grid: '9×9' },
+      { ...draft, typed: {} },
+    ]) {
+      expect(keptLabelDraft(body)).toBeNull();
+    }
   });
 });
