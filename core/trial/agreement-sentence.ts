@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { listed } from './finding-words.ts';
 
 interface Agreeing {
@@ -21,24 +22,29 @@ const goesWith = 0.5;
 export function agreementSentence(attribute: string, tasters: readonly Agreeing[]): string {
   const told = tasters.flatMap((one) => (one.agreement === null ? [] : [{ ...one, agreement: one.agreement }]));
   if (told.length === 0) {
-    return `On ${attribute} nobody’s agreement can be told: it takes three samples or more that two tasters or more scored unlike.`;
+    return phrase`On ${attribute} nobody’s agreement can be told: it takes three samples or more that two tasters or more scored unlike.`;
   }
   const against = told.filter(({ agreementInterval }) => agreementInterval !== null && agreementInterval[1] < 0);
   const along = told.filter(({ agreement }) => agreement >= goesWith);
   const own = told.filter((one) => !along.includes(one) && !against.includes(one));
+  if (along.length === tasters.length && tasters.length > 1) return phrase`On ${attribute} all tasters go together.`;
   const names = (group: readonly { taster: string }[]) => listed(group.map(({ taster }) => taster));
-  const parts = [
+  const said = [
     ...(along.length === 0
       ? []
-      : along.length === tasters.length && tasters.length > 1
-        ? ['all tasters go together']
-        : [`${names(along)} ${along.length === 1 ? 'goes' : 'go'} with the others`]),
-    ...(own.length === 0 ? [] : [`${names(own)} ${own.length === 1 ? 'goes their' : 'go their'} own way`]),
+      : along.length === 1
+        ? [phrase`On ${attribute} ${names(along)} goes with the others.`]
+        : [phrase`On ${attribute} ${names(along)} go with the others.`]),
+    ...(own.length === 0
+      ? []
+      : own.length === 1
+        ? [phrase`On ${attribute} ${names(own)} goes their own way.`]
+        : [phrase`On ${attribute} ${names(own)} go their own way.`]),
     ...(against.length === 0
       ? []
-      : [
-          `${names(against)} ${against.length === 1 ? 'runs' : 'run'} against the others: perhaps the scale was turned round`,
-        ]),
+      : against.length === 1
+        ? [phrase`On ${attribute} ${names(against)} runs against the others: perhaps the scale was turned round.`]
+        : [phrase`On ${attribute} ${names(against)} run against the others: perhaps the scale was turned round.`]),
   ];
-  return `On ${attribute} ${parts.join('; ')}.`;
+  return said.join(' ');
 }

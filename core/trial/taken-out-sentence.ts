@@ -1,3 +1,5 @@
+import { phrase } from '#core/words/phrase.ts';
+
 /** A jar that was discarded while its tasting was still open. */
 export interface JarTakenOut {
   /** The tasting's name. */
@@ -16,9 +18,9 @@ export interface JarTakenOut {
  * // 'Jar B (2 days) was taken out of “Sunday” before it was revealed: mould. Its 3 scores are kept and not counted.'
  */
 export function takenOutSentence({ name, jar, level, why, scores }: JarTakenOut): string {
-  const kept =
-    scores === 0
-      ? 'Nobody had scored it.'
-      : `Its ${scores === 1 ? 'one score is' : `${scores} scores are`} kept and not counted.`;
-  return `Jar ${jar} (${level}) was taken out of “${name}” before it was revealed: ${why}. ${kept}`;
+  const out = phrase`Jar ${jar} (${level}) was taken out of “${name}” before it was revealed: ${why}.`;
+  if (scores === 0) return `${out} ${phrase`Nobody had scored it.`}`;
+  return scores === 1
+    ? `${out} ${phrase`Its one score is kept and not counted.`}`
+    : `${out} ${phrase`Its ${scores} scores are kept and not counted.`}`;
 }

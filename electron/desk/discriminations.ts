@@ -127,7 +127,7 @@ function goneWarning(kitchen: Kitchen, jars: readonly string[]): string | null {
   const gone = jars.flatMap((jar) => findJar(kitchen.read, jar) ?? []).find(({ state }) => state === 'discarded');
   return gone === undefined
     ? null
-    : `One of the two jars was discarded (${gone.discardReason}): take the cups away, and taste nothing more of it. No answer is taken any more.`;
+    : phrase`One of the two jars was discarded (${gone.discardReason ?? ''}): take the cups away, and taste nothing more of it. No answer is taken any more.`;
 }
 
 function warningsFor(kitchen: Kitchen, tasters: readonly string[], jars: readonly string[]): string[] {

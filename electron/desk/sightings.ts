@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import type { Columns, Row } from '#store/tables.ts';
@@ -29,8 +30,8 @@ function backFromMould(writer: Writer, mistaken: Row<'sightings'>) {
 }
 
 function placeWords(kitchen: Kitchen, { jar_id, base_id }: Row<'sightings'>): string {
-  if (jar_id !== null) return `jar ${kitchen.read.row('jars', jar_id)?.label ?? ''}`;
-  return `base ${base_id === null ? '' : (kitchen.read.row('bases', base_id)?.name ?? '')}`;
+  if (jar_id !== null) return phrase`jar ${kitchen.read.row('jars', jar_id)?.label ?? ''}`;
+  return phrase`base ${base_id === null ? '' : (kitchen.read.row('bases', base_id)?.name ?? '')}`;
 }
 
 export const sightingHandlers: Handlers<'sightings:log' | 'sightings:correct' | 'jars:look'> = {
@@ -39,7 +40,9 @@ export const sightingHandlers: Handlers<'sightings:log' | 'sightings:correct' | 
     const place = entryPlace(kitchen, input, at);
     const { jar } = place;
     const discards = input.what === 'mould' && jar !== null && jar.state !== 'discarded';
-    const summary = discards ? `Mould in ${place.words}: discard it` : `Note what was seen in ${place.words}`;
+    const summary = discards
+      ? phrase`Mould in ${place.words}: discard it`
+      : phrase`Note what was seen in ${place.words}`;
     return kitchen.write({ request: 'sightings:log', summary }, (writer) => {
       const row = writer.insert('sightings', {
         ...place.columns,
@@ -56,9 +59,9 @@ export const sightingHandlers: Handlers<'sightings:log' | 'sightings:correct' | 
   'sightings:correct'(kitchen, { sighting: id, why }) {
     const row = found(kitchen.read.row('sightings', id), 'sighting', 'sighting');
     if (row.corrected_at !== null) {
-      throw new Failure('refused', 'This sighting is corrected already.', ['sighting']);
+      throw new Failure('refused', phrase`This sighting is corrected already.`, ['sighting']);
     }
-    const summary = `Seen by mistake in ${placeWords(kitchen, row)}: ${row.what.replaceAll('-', ' ')}`;
+    const summary = phrase`Correct what was seen by mistake in ${placeWords(kitchen, row)}`;
     return kitchen.write({ request: 'sightings:correct', summary }, (writer) => {
       writer.update('sightings', id, { corrected_at: writer.now, correction: why ?? null });
       return { sighting: id, ...backFromMould(writer, row) };
@@ -68,10 +71,13 @@ export const sightingHandlers: Handlers<'sightings:log' | 'sightings:correct' | 
     const at = entryTime(kitchen, given);
     const places = [...new Set(jars)].map((jar) => entryPlace(kitchen, { jar }, at));
     for (const { jar } of places) {
-      if (jar?.state === 'discarded') throw new Failure('refused', `Jar ${jar.label} was discarded.`, ['jars']);
+      if (jar?.state === 'discarded') throw new Failure('refused', phrase`Jar ${jar.label} was discarded.`, ['jars']);
     }
     const labels = places.map(({ jar }) => jar?.label).join(', ');
-    const summary = `${what === 'stirred' ? 'Stir' : 'Look at'} jar${places.length === 1 ? '' : 's'} ${labels}`;
+    const summary =
+      places.length === 1
+        ? phrase`${what === 'stirred' ? phrase`Stir` : phrase`Look at`} jar ${labels}`
+        : phrase`${what === 'stirred' ? phrase`Stir` : phrase`Look at`} jars ${labels}`;
     return kitchen.write({ request: 'jars:look', summary }, (writer) => ({
       sightings: places.map(
         ({ columns }) =>

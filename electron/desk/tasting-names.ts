@@ -49,7 +49,7 @@ export function namesOfTasting(kitchen: Kitchen, tasting: string): TastingNames 
     sample(written) {
       const found = samples.get(nameKey(written));
       if (found?.takenOut != null) {
-        const message = `Sample ${found.code} was taken out: its jar was discarded (${found.takenOut.why}). What was scored of it is kept and not counted; nothing is added.`;
+        const message = phrase`Sample ${found.code} was taken out: its jar was discarded (${found.takenOut.why}). What was scored of it is kept and not counted; nothing is added.`;
         return { code: 'taken-out', message };
       }
       if (found !== undefined) return found;

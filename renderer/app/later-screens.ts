@@ -36,6 +36,7 @@ export const JarLabelsPage = later('JarLabelsPage', () => import('#renderer/page
 export const PantryPage = later('PantryPage', () => import('#renderer/pages/pantry/pantry-page.tsx'));
 export const PenSheetsPage = later('PenSheetsPage', () => import('#renderer/pages/pen-sheets/pen-sheets-page.tsx'));
 export const PhotosPage = later('PhotosPage', () => import('#renderer/pages/photos/photos-page.tsx'));
+export const PlanFromBasePage = later('PlanFromBasePage', () => import('#renderer/pages/plan/plan-from-base-page.tsx'));
 export const PlanAgainPage = later('PlanAgainPage', () => import('#renderer/pages/plan/plan-again-page.tsx'));
 export const PlanPage = later('PlanPage', () => import('#renderer/pages/plan/plan-page.tsx'));
 export const PromotePage = later('PromotePage', () => import('#renderer/pages/promote/promote-page.tsx'));

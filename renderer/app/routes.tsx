@@ -23,6 +23,7 @@ import {
   PenSheetsPage,
   PhotosPage,
   PlanAgainPage,
+  PlanFromBasePage,
   PlanPage,
   PourPage,
   PromotePage,
@@ -76,6 +77,7 @@ export function Routes() {
         <Route path="/house-recipes/:id">{({ id }) => <HouseRecipePage id={id} />}</Route>
         <Route path="/bases" component={BasesPage} />
         <Route path="/bases/:id">{({ id }) => <BasePage id={id} />}</Route>
+        <Route path="/bases/:id/plan">{({ id }) => <PlanFromBasePage id={id} />}</Route>
         <Route path="/cultures/:id">{({ id }) => <CulturePage id={id} />}</Route>
         <Route path="/bottles" component={BottlesPage} />
         <Route path="/pantry" component={PantryPage} />

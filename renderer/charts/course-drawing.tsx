@@ -1,9 +1,8 @@
 import { CartesianGrid, ComposedChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
 import { phrase } from '#core/words/phrase.ts';
+import { hoursAxis, hoursAxisProps } from './chart-axes.ts';
 import type { CourseChartData } from './course-chart-data.ts';
 import { CourseMarks } from './course-marks.tsx';
-
-export const hoursAxis = phrase`hours since the start`;
 
 /** The axes of a course chart; the marks stand on them. */
 export function CourseDrawing({ data }: { readonly data: CourseChartData }) {
@@ -17,14 +16,7 @@ export function CourseDrawing({ data }: { readonly data: CourseChartData }) {
         desc={phrase`The same figures stand in the table that goes with the chart.`}
       >
         <CartesianGrid vertical={false} stroke="var(--chart-grid)" />
-        <XAxis
-          dataKey="hours"
-          type="number"
-          domain={[xTicks[0] ?? 0, xTicks.at(-1) ?? 1]}
-          ticks={xTicks}
-          stroke="var(--line-strong)"
-          label={{ value: hoursAxis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
-        />
+        <XAxis {...hoursAxisProps(xTicks)} />
         <YAxis
           dataKey="value"
           type="number"

@@ -9,6 +9,8 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { phrase } from '#core/words/phrase.ts';
+import { laneAxisProps } from './chart-axes.ts';
 import { markPath } from './mark-path.ts';
 
 /** One lane: a pale band for all there was, a line for the interval, a mark with its figure. */
@@ -37,8 +39,6 @@ export interface LaneChart {
   /** A line to read against. */
   readonly at?: number;
 }
-
-const longestName = 13;
 
 function LaneMarks({ chart }: { readonly chart: LaneChart }) {
   const plot = usePlotArea();
@@ -115,8 +115,8 @@ export function LaneDrawing({ chart }: { readonly chart: LaneChart }) {
       <ComposedChart
         data={chart.domain.map((value) => ({ value, lane: 0 }))}
         margin={{ top: 8, right: 34, bottom: 18, left: 0 }}
-        title={`${chart.title} against ${axis}`}
-        desc="The same figures stand in the table that goes with the chart."
+        title={phrase`${chart.title} against ${axis}`}
+        desc={phrase`The same figures stand in the table that goes with the chart.`}
       >
         <CartesianGrid horizontal={false} stroke="var(--chart-grid)" />
         <XAxis
@@ -128,22 +128,7 @@ export function LaneDrawing({ chart }: { readonly chart: LaneChart }) {
           tickFormatter={(tick: number) => String(tick).replace('-', '−')}
           label={{ value: axis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
         />
-        <YAxis
-          dataKey="lane"
-          type="number"
-          reversed
-          width={96}
-          domain={[-0.6, lanes.length - 0.4]}
-          ticks={lanes.map((_, lane) => lane)}
-          interval={0}
-          tickFormatter={(lane: number) => {
-            const name = lanes[lane]?.name ?? '';
-            return name.length > longestName ? `${name.slice(0, longestName - 1)}…` : name;
-          }}
-          stroke="var(--line-strong)"
-          axisLine={false}
-          tickLine={false}
-        />
+        <YAxis {...laneAxisProps(lanes.map(({ name }) => name))} width={96} />
         {at === undefined ? null : <ReferenceLine x={at} stroke="var(--ink-soft)" strokeDasharray="6 4" />}
         <LaneMarks chart={chart} />
       </ComposedChart>

@@ -2,9 +2,9 @@ import { ComposedChart, ResponsiveContainer, usePlotArea, useXAxisScale, useYAxi
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { csvText, harmlessCell } from '#shared/csv-text.ts';
+import { hoursAxis, hoursAxisProps, laneAxisProps } from './chart-axes.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { type Course, hourTicks } from './course-chart-data.ts';
-import { hoursAxis } from './course-drawing.tsx';
 import { markPath } from './mark-path.ts';
 import './course.css';
 import './lanes.css';
@@ -150,26 +150,8 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
           title={phrase`What was seen against ${hoursAxis}`}
           desc={phrase`The same entries stand in the table that goes with the chart.`}
         >
-          <XAxis
-            dataKey="hours"
-            type="number"
-            domain={[xTicks[0] ?? 0, xTicks.at(-1) ?? 1]}
-            ticks={xTicks}
-            stroke="var(--line-strong)"
-            label={{ value: hoursAxis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
-          />
-          <YAxis
-            dataKey="lane"
-            type="number"
-            reversed
-            domain={[-0.5, shown.length - 0.5]}
-            ticks={shown.map((_, lane) => lane)}
-            interval={0}
-            tickFormatter={(lane: number) => shown[lane]?.label ?? ''}
-            stroke="var(--line-strong)"
-            axisLine={false}
-            tickLine={false}
-          />
+          <XAxis {...hoursAxisProps(xTicks)} />
+          <YAxis {...laneAxisProps(shown.map(({ label }) => label))} />
           <SeenMarks jars={shown} numbers={numbers} />
         </ComposedChart>
       </ResponsiveContainer>

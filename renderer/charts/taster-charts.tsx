@@ -7,6 +7,7 @@ import { wholeTicks } from './axis-ticks.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { figureWords, intervalWords } from './figure-words.ts';
 import { LaneDrawing } from './late-drawings.ts';
+import { agreementColumns, useColumns } from './taster-csv.ts';
 import { tasterWords as words } from './taster-words.ts';
 import './lanes.css';
 
@@ -46,8 +47,8 @@ export function ScaleUseChart({ of: { attribute, scale, tasters } }: TasterChart
       colour={attributeColour(attribute)}
       isLead={false}
       lanes={tasters.length}
-      figures={tabbed([words.useHeads, ...rows])}
-      csv={() => csvText([words.useHeads, ...rows])}
+      figures={tabbed([useColumns, ...rows])}
+      csv={() => csvText([useColumns, ...rows])}
       chartKey={words.useKey}
       table={
         <DataTable
@@ -117,8 +118,8 @@ export function AgreementChart({ of: { attribute, tasters, sentence } }: TasterC
       colour={attributeColour(attribute)}
       isLead={false}
       lanes={tasters.length}
-      figures={tabbed([words.agreeHeads, ...rows])}
-      csv={() => csvText([words.agreeHeads, ...rows])}
+      figures={tabbed([agreementColumns, ...rows])}
+      csv={() => csvText([agreementColumns, ...rows])}
       chartKey={words.agreeKey}
       table={
         <DataTable

@@ -3,6 +3,7 @@ import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { csvText, harmlessCell } from '#shared/csv-text.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { TimelineDrawing } from './late-drawings.ts';
+import { timelineColumns } from './timeline-csv.ts';
 import { type Timeline, timelineRows } from './timeline-rows.ts';
 import { timelineWords as words } from './timeline-words.ts';
 import './lanes.css';
@@ -28,11 +29,13 @@ export function TimelineChart({ timeline, now, nameOf }: TimelineChartProps) {
       colour="var(--ink-soft)"
       isLead={false}
       lanes={timeline.jars.length + (timeline.tastings.length > 0 ? 1 : 0)}
-      figures={[words.heads, ...cells].map((row) => row.map((cell) => harmlessCell(cell ?? '')).join('\t')).join('\n')}
-      csv={() => csvText([words.heads, ...cells])}
+      figures={[timelineColumns, ...cells]
+        .map((row) => row.map((cell) => harmlessCell(cell ?? '')).join('\t'))
+        .join('\n')}
+      csv={() => csvText([timelineColumns, ...cells])}
       chartKey={key}
       below={
-        <ul className="seen-key small" aria-label="What the marks mean">
+        <ul className="seen-key small" aria-label={words.marks}>
           {words.key.map((each) => (
             <li key={each}>{each}</li>
           ))}

@@ -1,5 +1,6 @@
 import { ComposedChart, ResponsiveContainer, usePlotArea, useXAxisScale, useYAxisScale, XAxis, YAxis } from 'recharts';
 import { dayWords } from '#renderer/format/moments.ts';
+import { laneAxisProps } from './chart-axes.ts';
 import type { MarkShape } from './course-chart-data.ts';
 import { markPath } from './mark-path.ts';
 import { type Timeline, timelineDays } from './timeline-rows.ts';
@@ -99,7 +100,7 @@ export function TimelineDrawing({ timeline, now }: PlacesProps) {
         data={[from, to].map((at) => ({ at, lane: 0 }))}
         margin={{ top: 4, right: 34, bottom: 4, left: 0 }}
         title={words.title}
-        desc="The same entries stand in the table that goes with the chart."
+        desc={words.description}
       >
         <XAxis
           dataKey="at"
@@ -111,19 +112,7 @@ export function TimelineDrawing({ timeline, now }: PlacesProps) {
           minTickGap={12}
           stroke="var(--line-strong)"
         />
-        <YAxis
-          dataKey="lane"
-          type="number"
-          reversed
-          width={60}
-          domain={[-0.6, names.length - 0.4]}
-          ticks={names.map((_, lane) => lane)}
-          interval={0}
-          tickFormatter={(lane: number) => names[lane] ?? ''}
-          stroke="var(--line-strong)"
-          axisLine={false}
-          tickLine={false}
-        />
+        <YAxis {...laneAxisProps(names)} width={60} />
         <Marks timeline={timeline} now={now} />
       </ComposedChart>
     </ResponsiveContainer>

@@ -106,7 +106,7 @@ function WholeBase({ base }: { readonly base: Base }) {
                 {words.strained}
               </Button>
             ) : null}
-            {base.left_mL > 0 ? <ButtonLink to="/trials/new">{words.allot}</ButtonLink> : null}
+            {base.left_mL > 0 ? <ButtonLink to={`/bases/${base.id}/plan`}>{words.allot}</ButtonLink> : null}
             <Button disabled={cultures.data === undefined} onClick={() => setIsChanging(true)}>
               {words.change}
             </Button>

@@ -1,10 +1,9 @@
-import { useState } from 'react';
 import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
-import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { ForWhomField, useForWhom } from '#renderer/parts/paper/for-whom.tsx';
 import { Paper } from '#renderer/parts/paper/paper.tsx';
 import { PaperField } from '#renderer/parts/paper/paper-field.tsx';
 import { usePaperSize } from '#renderer/parts/paper/use-paper-size.ts';
@@ -17,8 +16,8 @@ import './pen-sheets.css';
 
 function PenSheets({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
   const paper = usePaperSize();
-  const [whom, setWhom] = useState('');
-  const orders = tasting.orders.filter(({ taster }) => whom === '' || taster === whom);
+  const forWhom = useForWhom(tasting.orders);
+  const { orders } = forWhom;
   const grows = orders.some((order) => mayGrow(tasting, order, paper.size));
   return (
     <>
@@ -36,18 +35,7 @@ function PenSheets({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) 
         <section className="section form">
           <div className="field-grid">
             <PaperField paper={paper} />
-            <Field label={words.whom}>
-              {(wiring) => (
-                <select {...wiring} value={whom} onChange={({ target }) => setWhom(target.value)}>
-                  <option value="">{words.everybody}</option>
-                  {tasting.orders.map(({ taster, name }) => (
-                    <option key={taster} value={taster}>
-                      {name}
-                    </option>
-                  ))}
-                </select>
-              )}
-            </Field>
+            <ForWhomField of={forWhom} />
           </div>
           <p role="status">{grows ? words.grow(orders.length) : words.pages(orders.length)}</p>
           <div className="button-row">

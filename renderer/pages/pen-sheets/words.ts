@@ -7,8 +7,6 @@ export const words = {
   lead: phrase`One page for each taster: their cups in their order, by code alone. Type the answers in afterwards, on the taster’s sheet.`,
   print: phrase`Print sheets`,
   printHint: phrase`In the print window choose the same paper, no margins and a scale of 100 %. For a PDF choose “Save as PDF”.`,
-  whom: phrase`For whom`,
-  everybody: phrase`everybody`,
   pages: (tasters: number) => phrase`${counted(tasters, 'taster')}, one page each.`,
   grow: (tasters: number) =>
     phrase`${counted(tasters, 'taster')}. So many cups may take more than one page each; look at it before printing.`,

@@ -8,7 +8,8 @@ import { isUntouched, keptPlan, newPlan, type PlanDraft } from './plan-draft.ts'
 const draftName = 'plan';
 const settles_ms = 400;
 
-function freshPlan(system: MeasureSystem): PlanDraft {
+/** An empty plan, with a seed of its own. */
+export function freshPlan(system: MeasureSystem): PlanDraft {
   const [seed = 1] = crypto.getRandomValues(new Uint32Array(1));
   return newPlan(system, nextFullHour(new Date()), seed);
 }

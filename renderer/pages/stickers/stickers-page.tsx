@@ -10,6 +10,7 @@ import { PrintLabels } from '#renderer/parts/label-sheet/print-labels.tsx';
 import { readLabelDraft } from '#renderer/parts/label-sheet/read-label-draft.ts';
 import { useLabelDraft } from '#renderer/parts/label-sheet/use-label-draft.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { ForWhomField, useForWhom } from '#renderer/parts/paper/for-whom.tsx';
 import { standingTasting } from '#renderer/parts/taken-out/standing-orders.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { Explained } from '#renderer/parts/term/explained.tsx';
@@ -31,9 +32,9 @@ function isTurnable(code: string): boolean {
 function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
   const [draft, setDraft] = useLabelDraft('stickers', grids[0]);
   const [order, setOrder] = useState<CupOrder>('taster');
-  const [whom, setWhom] = useState('');
+  const forWhom = useForWhom(tasting.orders);
   const { layout, faults } = readLabelDraft(draft, least);
-  const orders = tasting.orders.filter(({ taster }) => whom === '' || taster === whom);
+  const { orders } = forWhom;
   const runs = cupRuns(orders, order);
   const cups = runs.flatMap(({ codes }) => codes);
   const isTooMany = cups.length > most;
@@ -65,18 +66,7 @@ function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
                 </select>
               )}
             </Field>
-            <Field label={words.which} fault={isTooMany ? words.tooMany(cups.length, most) : undefined}>
-              {(wiring) => (
-                <select {...wiring} value={whom} onChange={({ target }) => setWhom(target.value)}>
-                  <option value="">{words.everybody}</option>
-                  {tasting.orders.map(({ taster, name }) => (
-                    <option key={taster} value={taster}>
-                      {name}
-                    </option>
-                  ))}
-                </select>
-              )}
-            </Field>
+            <ForWhomField of={forWhom} fault={isTooMany ? words.tooMany(cups.length, most) : undefined} />
           </div>
           <LabelSheetForm draft={draft} faults={faults} grids={grids} onChange={setDraft} />
           <PrintLabels draft={draft} layout={layout} labels={isTooMany ? 0 : cups.length} act={words.print} />

@@ -21,6 +21,4 @@ export const words = {
   sitting: (name: string, sitting: number) => phrase`${name}, sitting ${sitting}`,
   tooMany: (cups: number, most: number) =>
     phrase`${counted(cups, 'sticker')} are too many for one print; at most ${counted(most, 'sticker')}. Print them for some of the tasters.`,
-  which: phrase`For whom`,
-  everybody: phrase`everybody`,
 } as const;

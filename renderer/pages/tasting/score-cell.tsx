@@ -80,7 +80,8 @@ export function ScoreCell(props: ScoreCellProps) {
               key={text}
               type="button"
               className="score-step"
-              // The keyboard's way is the cell itself.
+              // Not reached by Tab, as the ARIA Authoring Practices say of a spinbutton's own buttons (pattern Spinbutton): the
+              // keyboard's way is the cell itself, which takes the same digits.
               tabIndex={-1}
               aria-pressed={shown.text === text}
               // It begins with what is seen on it.

@@ -73,7 +73,7 @@ describe('agreementSentence(attribute, tasters)', () => {
     expect(
       agreementSentence('tang', [one('Ann', 0.9), one('Ben', 0.1), one('Cy', -0.9, [-0.99, -0.4]), one('Di', null)]),
     ).toBe(
-      'On tang Ann goes with the others; Ben goes their own way; Cy runs against the others: perhaps the scale was turned round.',
+      'On tang Ann goes with the others. On tang Ben goes their own way. On tang Cy runs against the others: perhaps the scale was turned round.',
     );
     expect(agreementSentence('tang', [one('Ann', null)])).toContain('can be told');
   });
