@@ -10,6 +10,7 @@ export const apartRequests = [
   'store:backup',
   'store:tend',
   'store:rescue',
+  'store:copyStrange',
   'backups:restore',
   'tasters:erase',
 ] as const satisfies readonly RequestName[];

@@ -7,6 +7,7 @@ import { backupKitchen } from '#store/backup-kitchen.ts';
 import { backupFolder } from '#store/backup-names.ts';
 import { binEntries, restoreFromBin } from '#store/bin.ts';
 import { checkStore } from '#store/check-store.ts';
+import { copyStrange } from '#store/copy-strange.ts';
 import { findDraft, keepDraft } from '#store/drafts.ts';
 import { eraseFromBin } from '#store/empty-bin.ts';
 import { eraseTaster } from '#store/erase-taster.ts';
@@ -35,6 +36,7 @@ export const storeHandlers: Handlers<
   | 'store:backup'
   | 'store:tend'
   | 'store:rescue'
+  | 'store:copyStrange'
   | 'backups:list'
   | 'backups:restore'
   | 'kitchen:openBeside'
@@ -63,6 +65,7 @@ export const storeHandlers: Handlers<
   'store:backup': (kitchen, { to }) => backupKitchen(kitchen, to),
   'store:tend': (kitchen) => tendKitchen(kitchen),
   'store:rescue': (kitchen, { to }) => rescueKitchen(kitchen, to),
+  'store:copyStrange': (kitchen, { file }) => copyStrange(kitchen, file),
   'backups:list': (kitchen) => ({
     folder: backupFolder(kitchen.file),
     due: isBackupDue(kitchen),

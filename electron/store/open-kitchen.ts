@@ -147,12 +147,12 @@ function refuseStrange(db: Sqlite, migrations: readonly Migration[], schema: num
   if (strange === null) return;
   throw new Failure(
     'store-not-a-kitchen',
-    phrase`This file calls itself a kitchen, but ${strange}. Nothing in it was read or changed. Ask whoever gave it to you for its data as a file (Data, “Export everything”), and take that in.`,
+    phrase`This file calls itself a kitchen, but ${strange}. Nothing in it was read or changed. On Data of a kitchen of yours, what can be read of it can be copied into a new one.`,
   );
 }
 
 /** A file that claims far more room than it takes was not filled by a kitchen. */
-function refuseHollow(file: string): void {
+export function refuseHollow(file: string): void {
   const { size, blocks } = statSync(file);
   const taken = blocks * 512;
   if (size > 2 ** 30 && taken > 0 && taken * 100 < size) {

@@ -80,6 +80,12 @@ export const storeRequests = {
     z.strictObject({ file: z.string(), rows: z.int(), fromLog: z.int(), lost: z.int() }),
     { long: true },
   ),
+  /** Copies what can be read of a file that does not open as a kitchen, row by row, into a new one beside this. `refused`: rows that could not stand in it. */
+  'store:copyStrange': reads(
+    z.strictObject({ file: place }),
+    z.strictObject({ file: z.string(), rows: z.int(), refused: z.int() }),
+    { long: true },
+  ),
   /** `due`: something changed since the newest. `copies`: files beside the kitchen that look like a second edition of it. */
   'backups:list': reads(
     z.strictObject({}),

@@ -13,6 +13,12 @@ export const carryWords = {
   looking: phrase`Looking at the file…`,
   taking: phrase`Taking it in…`,
   tooLarge: phrase`This file is larger than 40 MB. Take it in from the command line: data:takeIn with its place.`,
+  strange: phrase`A kitchen’s file that does not open`,
+  strangeLine: phrase`A .sidejar from elsewhere is opened only if it is built as this program builds one. From one that is not, what could stand in a kitchen is copied into a new file, row by row; nothing in it is run, and it stays as it is.`,
+  strangeFile: phrase`Where the file lies`,
+  copyStrange: phrase`Copy what can be read`,
+  copying: phrase`Reading it row by row…`,
+  copied: (rows: string, refused: number) => phrase`${rows} copied, ${refused} could not stand in a kitchen; in`,
   cantRead: phrase`The file can’t be read.`,
   nothing: phrase`Everything in this file stands here already.`,
   found: {

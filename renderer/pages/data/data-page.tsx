@@ -13,6 +13,7 @@ import { Backups } from './backups.tsx';
 import { Bin } from './bin.tsx';
 import { Care } from './care.tsx';
 import { carryWords } from './carry-words.ts';
+import { CopyStrange } from './copy-strange.tsx';
 import { EraseTaster } from './erase-taster.tsx';
 import { History } from './history.tsx';
 import { KitchenForm } from './kitchen-form.tsx';
@@ -79,6 +80,7 @@ export function DataPage() {
               <h2>{carryWords.title}</h2>
               <ExportAll />
               <TakeInFile />
+              <CopyStrange />
             </section>
             <Sample kitchen={value} />
           </>

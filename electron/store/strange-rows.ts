@@ -1,0 +1,93 @@
+import { copyFileSync, existsSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { phrase } from '#core/words/phrase.ts';
+import { Failure } from '#shared/failure.ts';
+import { carriedTables } from './carry/carried-file.ts';
+import { rowProblem, wholeRow } from './carry/row-problem.ts';
+import { refuseHollow } from './open-kitchen.ts';
+import type { ReadableRow } from './readable-rows.ts';
+import { type Sqlite, sqliteDriver } from './sqlite-driver.ts';
+import { sqliteFailure } from './sqlite-failure.ts';
+import type { Value } from './statements.ts';
+import { columnNames, type TableName } from './tables.ts';
+
+export interface StrangeRows {
+  readonly found: ReadableRow[];
+  /** Rows that can't stand in a kitchen. */
+  readonly refused: number;
+}
+
+/** No text of a kitchen is longer; its own CHECKs are stricter still. */
+const longest = 1_000_000;
+
+/** The columns of a real table that a kitchen knows too, as they stand in it: none that is computed or hidden. */
+function plainColumns(db: Sqlite, table: TableName): string[] {
+  const entry = db.prepare("SELECT type, sql FROM sqlite_schema WHERE name = ? AND type = 'table'").get(table) as
+    | { sql: string | null }
+    | undefined;
+  if (entry === undefined || !/^CREATE TABLE\b/.test(entry.sql ?? '')) return [];
+  const known = new Set(columnNames(table));
+  const columns = db.prepare('SELECT name, hidden FROM pragma_table_xinfo(?)').all(table) as {
+    name: string;
+    hidden: number;
+  }[];
+  return columns.filter(({ name, hidden }) => hidden === 0 && known.has(name)).map(({ name }) => name);
+}
+
+function* rowsOf(db: Sqlite, table: TableName): Generator<Readonly<Record<string, Value>>> {
+  const columns = plainColumns(db, table);
+  if (columns.length === 0) return;
+  const list = columns.map((column) => `"${column}"`).join(', ');
+  try {
+    yield* db.prepare(`SELECT ${list} FROM "${table}"`).iterate() as Iterable<Readonly<Record<string, Value>>>;
+  } catch (error) {
+    // What lies behind a damaged page is not read; what came before it counts.
+    if (sqliteFailure(error) === error) throw error;
+  }
+}
+
+/**
+ * Reads from a file that calls itself a kitchen, and is built otherwise, the rows that could stand in one.
+ *
+ * Method: a copy of the file is opened to be read alone, its schema not trusted: nothing that it says should run is run. Of views,
+ * virtual tables and computed columns nothing is read. Each row goes through the same door as one from a carried file.
+ *
+ * @throws Failure `store-not-a-kitchen` when it is no SQLite database, `store-missing`
+ */
+export function strangeRows(file: string): StrangeRows {
+  const folder = mkdtempSync(join(tmpdir(), 'sidejar-strange-'));
+  const copy = join(folder, 'k.sidejar');
+  let db: Sqlite | null = null;
+  try {
+    const entry = statSync(file, { throwIfNoEntry: false });
+    if (entry === undefined) throw new Failure('store-missing', phrase`There is no file at ${file}.`, ['file']);
+    if (!entry.isFile()) {
+      throw new Failure('store-not-a-kitchen', phrase`This is a folder, a device or a pipe. It was left alone.`, [
+        'file',
+      ]);
+    }
+    refuseHollow(file);
+    copyFileSync(file, copy);
+    if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${copy}-wal`);
+    const Database = sqliteDriver();
+    db = new Database(copy);
+    for (const pragma of ['trusted_schema = OFF', 'cell_size_check = ON', 'mmap_size = 0', 'query_only = ON'])
+      db.pragma(pragma);
+    const found: ReadableRow[] = [];
+    let refused = 0;
+    for (const table of carriedTables) {
+      for (const row of rowsOf(db, table)) {
+        const isLong = Object.values(row).some((value) => typeof value === 'string' && value.length > longest);
+        if (isLong || rowProblem(table, row) !== null) refused += 1;
+        else found.push({ table, row: wholeRow(table, row), isFromLog: false });
+      }
+    }
+    return { found, refused };
+  } catch (error) {
+    throw sqliteFailure(error);
+  } finally {
+    db?.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
