@@ -69,6 +69,9 @@ test('froth that was seen stands on the jar, its day in a ring, both said in wor
     shelf.getByRole('img', { name: /^Jar A1, 5 g, the control: day 2 of 4 days.*froth on top/ }),
   ).toBeVisible();
   await expect(shelf.locator('.day-ring').first()).toHaveText('2');
+  // Two dozen lanes are shown on a press.
+  await page.getByText('Show the lanes of 24 jars').click();
+  await expect(page.locator('.timeline-stood')).toHaveCount(24);
   const moving = () =>
     shelf
       .locator('.jar-bubbles')

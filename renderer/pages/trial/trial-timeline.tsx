@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { TimelineChart } from '#renderer/charts/timeline-chart.tsx';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
@@ -10,6 +11,7 @@ const mostLanes = 16;
 /** What happened in a trial and when, from its first start to its last tasting. */
 export function TrialTimeline({ trial, now }: { readonly trial: string; readonly now: number }) {
   const timeline = useAnswer('trials:timeline', { trial });
+  const [isOpen, setIsOpen] = useState(false);
   return (
     <section className="section" aria-label={words.timeline}>
       <h2>{words.timeline}</h2>
@@ -18,9 +20,10 @@ export function TrialTimeline({ trial, now }: { readonly trial: string; readonly
           const chart = <TimelineChart timeline={value} now={now} nameOf={(what) => sightingWords[what]} />;
           if (value.jars.length <= mostLanes) return chart;
           return (
-            <details>
+            // A folded chart has no size to be drawn in.
+            <details onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
               <summary>{words.allLanes(value.jars.length)}</summary>
-              {chart}
+              {isOpen ? chart : null}
             </details>
           );
         }}
