@@ -1,12 +1,21 @@
+import type { DecimalMark } from '#core/words/figures.ts';
 import type { Envelope } from './failure.ts';
 
 // How a request travels, whichever host carries it. The page knows only `Bridge`.
+
+/** How the answer's words and figures are said; a request without is answered in English, with a decimal point. */
+export interface AskedWays {
+  /** A BCP 47 tag. */
+  readonly language: string;
+  readonly decimal: DecimalMark;
+}
 
 /** One request under way. `ask` is the caller's own mark for it: progress and stop refer to it. */
 export interface AskMessage {
   readonly ask: string;
   readonly name: string;
   readonly input: unknown;
+  readonly ways?: AskedWays;
 }
 
 export interface ProgressEvent {

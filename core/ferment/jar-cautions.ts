@@ -1,4 +1,5 @@
 import { inBothSystems } from '#core/units/in-both-systems.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { alcoholLine_pctVol } from './alcohol.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
@@ -72,13 +73,13 @@ function alcoholCautions({ alcohol }: JarFigures): Caution[] {
   }
   if (most < alcoholLine_pctVol) {
     return [
-      caution('alcohol-bound', phrase`All its sugar would make ${most.toFixed(2)} % vol. ${truth}`, alcoholBasis()),
+      caution('alcohol-bound', phrase`All its sugar would make ${fixed(most, 2)} % vol. ${truth}`, alcoholBasis()),
     ];
   }
   return [
     caution(
       'alcohol-line',
-      phrase`Could pass 0.5 % vol: all its sugar would make ${most.toFixed(1)} % vol. ${truth} Chilling slows it, it does not stop it.`,
+      phrase`Could pass 0.5 % vol: all its sugar would make ${fixed(most, 1)} % vol. ${truth} Chilling slows it, it does not stop it.`,
       alcoholBasis(),
     ),
   ];
@@ -103,7 +104,7 @@ function coldCautions({ thaw }: JarFigures): Caution[] {
   return [
     caution(
       'cold-start',
-      phrase`The frozen fruit costs about ${low.toFixed(1)} to ${high.toFixed(1)} h of a start at ${inBothSystems(comparedAt_C, 'temperature')}; anything slower than that is not temperature.`,
+      phrase`The frozen fruit costs about ${fixed(low, 1)} to ${fixed(high, 1)} h of a start at ${inBothSystems(comparedAt_C, 'temperature')}; anything slower than that is not temperature.`,
       phrase`Heat balance, Newton’s law, yeast’s temperature response (Salvadó et al. 2011)`,
     ),
   ];

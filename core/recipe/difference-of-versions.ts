@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Formula, FormulaAddition } from './formula.ts';
 
@@ -71,13 +72,13 @@ function isSame(before: Shown, after: Shown): boolean {
 
 function shown(value: Shown, unit: string): string {
   if (value === undefined) return phrase`not given`;
-  return typeof value === 'number' ? `${Number(value.toPrecision(6))}${unit}` : `“${value}”`;
+  return typeof value === 'number' ? `${shownNumber(Number(value.toPrecision(6)))}${unit}` : `“${value}”`;
 }
 
 function percent(before: Shown, after: Shown): string {
   if (typeof before !== 'number' || typeof after !== 'number' || before <= 0) return '';
   const share = Math.round((100 * (after - before)) / before);
-  return ` (${share < 0 ? '−' : '+'}${Math.abs(share)} %)`;
+  return ` (${share < 0 ? '−' : '+'}${shownNumber(Math.abs(share))} %)`;
 }
 
 function additionsChanged(before: readonly FormulaAddition[], after: readonly FormulaAddition[]): VersionDifference[] {

@@ -2,6 +2,7 @@ import type { FoodComposition } from '#core/ferment/food-composition.ts';
 import { foodDensity_kg_per_m3 } from '#core/ferment/food-density.ts';
 import { knownSugars } from '#core/ferment/known-sugars.ts';
 import { within } from '#core/out-of-domain.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { outOfReach, type Worked, type WrittenStrength } from './worked.ts';
 
@@ -29,7 +30,7 @@ export function sweeten(
   drink: SweetDrink,
   target_g_per_L: number,
   sweetener: FoodComposition,
-  written: WrittenStrength = (strength) => `${Number(strength.toFixed(1))} g/L`,
+  written: WrittenStrength = (strength) => `${shownNumber(Number(strength.toFixed(1)))} g/L`,
 ): Worked<{ mass_g: number; volume_mL: number }> {
   const volume = within('volume_mL', drink.volume_mL, Number.MIN_VALUE, Number.MAX_VALUE);
   const now = within('sugar_g_per_L', drink.sugar_g_per_L, 0, 1000);

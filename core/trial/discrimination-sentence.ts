@@ -1,4 +1,5 @@
 import type { DiscriminationMethod } from '#core/panel/thurstone.ts';
+import { counting, fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 
 /** What the sentence is about. */
@@ -22,11 +23,11 @@ export interface DiscriminationCount {
 function onceIn(p: number): string {
   if (p >= 0.5) return phrase`more often than not`;
   const times = 1 / p;
-  if (times < 10) return phrase`about once in ${times.toFixed(0)} times`;
+  if (times < 10) return phrase`about once in ${fixed(times, 0)} times`;
   const magnitude = 10 ** Math.floor(Math.log10(times) - 1);
   return times > 1e6
     ? phrase`less than once in a million times`
-    : phrase`about once in ${(Math.round(times / magnitude) * magnitude).toLocaleString('en')} times`;
+    : phrase`about once in ${counting(Math.round(times / magnitude) * magnitude)} times`;
 }
 
 const found: Readonly<Record<DiscriminationMethod, string>> = {
@@ -75,7 +76,7 @@ export function discriminationSentence(count: DiscriminationCount): string {
       ? phrase` (jar ${count.chosenJar}${count.asked === null ? '' : `: ${count.asked}`})`
       : '';
   const counted = tasters < trials ? phrase`${trials} answers` : String(trials);
-  const byLuck = `${count.expectedByGuessing.toFixed(1).replace('.0', '')}${method === 'paired-two-sided' ? phrase` each` : ''}`;
+  const byLuck = `${fixed(count.expectedByGuessing, 1).replace(/[.,]0$/, '')}${method === 'paired-two-sided' ? phrase` each` : ''}`;
   const opening = phrase`${correct} of ${counted} ${found[method]}${asked}; guessing would give about ${byLuck}`;
   const others = beyond[tasters] ?? '';
   if (count.significant) {

@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Formula } from './formula.ts';
 import type { PlanInput, PlanProblem } from './plan-input.ts';
@@ -18,7 +19,7 @@ export interface PlanMeasures {
 
 export const metricMeasures: PlanMeasures = {
   volume: (volume_mL) => phrase`${round(volume_mL)} mL`,
-  temperature: (temperature_C) => `${round(temperature_C)} °C`,
+  temperature: (temperature_C) => `${shownNumber(round(temperature_C))} °C`,
 };
 
 const shortestTrial_days = 1 / 24;

@@ -1,16 +1,17 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 
 // How findings say numbers: one decimal, a true minus, points of the scale.
 
 /** @example pointsWords(-1.04) // '1.0 point' */
 export function pointsWords(value: number): string {
-  const size = Math.abs(value).toFixed(1);
+  const size = fixed(Math.abs(value), 1);
   return size === '1.0' ? phrase`${size} point` : phrase`${size} points`;
 }
 
 /** A score or a level to one decimal; whole levels without it where `isLevel`. */
 export function scoreWords(value: number): string {
-  const text = value.toFixed(1);
+  const text = fixed(value, 1);
   return text === '-0.0' ? '0.0' : text.replace('-', '−');
 }
 

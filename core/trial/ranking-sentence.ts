@@ -1,4 +1,5 @@
 import type { RankingAnalysis } from '#core/panel/analyse-ranking.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Factor } from './factor.ts';
 import { oftenWords, surenessOf } from './finding-sureness.ts';
@@ -21,7 +22,7 @@ export function rankingSentence(analysis: RankingAnalysis, tasters: number): str
     const needs = analysis.reasons[0]?.needs ?? phrase`more rankings`;
     return phrase`The rankings can’t be told apart yet; what is needed: ${needs}.`;
   }
-  const average = (sum: number) => (sum / tasters).toFixed(1);
+  const average = (sum: number) => fixed(sum / tasters, 1);
   const places = phrase`“${first.sample}” came first (place ${average(first.rankSum)} on average) and “${last.sample}” last (${average(last.rankSum)})`;
   const { criticalDifference: critical } = analysis;
   const gap = last.rankSum - first.rankSum;
@@ -32,7 +33,7 @@ export function rankingSentence(analysis: RankingAnalysis, tasters: number): str
     return phrase`${places}; by ${tasters} rankings “${first.sample}” stands clear of ${behind.join(', ')}.`;
   }
   const needed =
-    critical === null ? '' : phrase` (their places would have to lie ${(critical / tasters).toFixed(1)} apart)`;
+    critical === null ? '' : phrase` (their places would have to lie ${fixed(critical / tasters, 1)} apart)`;
   return phrase`${places}, but ${tasters} rankings are not enough to set them apart${needed}.`;
 }
 

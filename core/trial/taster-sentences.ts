@@ -1,4 +1,5 @@
 import type { TasterForm } from '#core/panel/panel-analysis.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 
 const low = 0.3;
@@ -36,7 +37,7 @@ export function tasterSentences(taster: string, forms: readonly TasterForm[]): s
     sentences.push(phrase`${taster} tells the samples apart by ${list(tells.map(({ attribute }) => attribute))}.`);
   if (repeats.length > 0) {
     const worst = Math.max(...repeats.map(({ repeatability }) => repeatability ?? 0));
-    sentences.push(phrase`Tasting the same sample again, ${taster} stays within about ${worst.toFixed(1)} points.`);
+    sentences.push(phrase`Tasting the same sample again, ${taster} stays within about ${fixed(worst, 1)} points.`);
   }
   if (sentences.length > 0) return sentences;
   return known.length > 0

@@ -1,4 +1,4 @@
-import { phrase } from '#core/words/phrase.ts';
+import { fixed, shownNumber } from '#core/words/figures.ts';
 import { type Dimension, type Unit, units } from './unit-table.ts';
 
 export type MeasureSystem = 'metric' | 'us';
@@ -36,7 +36,7 @@ export function formatQuantity(stored: number, dimension: Shown, system: Measure
     case 'brix':
       return inUnit(stored, units.brix, 1);
     case 'sg':
-      return stored.toFixed(3);
+      return fixed(stored, 3);
   }
 }
 
@@ -58,9 +58,7 @@ function metric(stored: number, small: Unit, large: Unit): string {
 
 function usMass(stored: number): string {
   const ounces = inUnitOf(stored, units.oz);
-  return ounces < 15.95
-    ? phrase`${trimmed(ounces, ounces < 1 ? 2 : 1)} oz`
-    : phrase`${trimmed(inUnitOf(stored, units.lb), 2)} lb`;
+  return ounces < 15.95 ? `${trimmed(ounces, ounces < 1 ? 2 : 1)} oz` : `${trimmed(inUnitOf(stored, units.lb), 2)} lb`;
 }
 
 function usVolume(stored: number): string {
@@ -74,7 +72,7 @@ function usVolume(stored: number): string {
     const eighths = Math.round(inUnitOf(stored, unit) * parts);
     if (eighths / parts < below) return `${fraction(eighths, parts)} ${plural(unit.symbol, eighths > parts)}`;
   }
-  return phrase`${trimmed(inUnitOf(stored, units.quart), 2)} qt`;
+  return `${trimmed(inUnitOf(stored, units.quart), 2)} qt`;
 }
 
 function plural(symbol: string, many: boolean): string {
@@ -95,6 +93,6 @@ function fraction(count: number, parts: number): string {
 
 /** Rounded, without trailing zeros and without a minus zero, with a true minus sign. */
 function trimmed(value: number, decimals: number): string {
-  const text = String(Number(value.toFixed(decimals)) + 0);
+  const text = shownNumber(Number(value.toFixed(decimals)) + 0);
   return text.startsWith('-') ? `−${text.slice(1)}` : text;
 }

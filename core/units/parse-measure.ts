@@ -1,4 +1,5 @@
 import type { PantryMeasure } from '#core/pantry/pantry-ingredient.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { type Parsed, parseQuantity, type QuantityProblem } from './parse-quantity.ts';
 import { usMeasure_mL } from './unit-table.ts';
@@ -70,7 +71,7 @@ function tooOdd(
 }
 
 function plain(value: number): string {
-  return String(Number(value.toPrecision(3)));
+  return shownNumber(Number(value.toPrecision(3)));
 }
 
 function refused(code: QuantityProblem['code'], message: string): Parsed<never> {

@@ -1,3 +1,4 @@
+import { decimalMark } from '#core/words/figures.ts';
 /** A number as read from what somebody typed, with whatever stood after it. */
 export interface ReadNumber {
   readonly value: number;
@@ -26,7 +27,7 @@ const vulgar: Readonly<Record<string, readonly [number, number]>> = {
  * Reads the number at the head of a text the way people write amounts.
  *
  * Takes 75, 1.5, 1,5 (decimal comma), .5, 1/2, 1 1/2, 1½, ½ and a leading minus (also the typographic one). "1,500" is refused:
- * it may be fifteen hundred or one and a half, and a person has to say which.
+ * it may be fifteen hundred or one and a half, and a person has to say which, unless the comma was chosen as the decimal mark.
  *
  * @returns the number and the rest of the text, or `null` when the text does not begin with a number that can be read in one way
  * @example parseNumber('1 1/2 tbsp') // { value: 1.5, rest: 'tbsp' }
@@ -52,6 +53,6 @@ export function parseNumber(text: string): ReadNumber | null {
   const decimal = /^-?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?![\d.,/])/.exec(spread);
   if (!decimal) return null;
   const digits = decimal[0];
-  if (/^-?[1-9]\d{0,2},\d{3}$/.test(digits)) return null;
+  if (decimalMark() === '.' && /^-?[1-9]\d{0,2},\d{3}$/.test(digits)) return null;
   return { value: Number(digits.replace(',', '.')), rest: spread.slice(digits.length).trim() };
 }

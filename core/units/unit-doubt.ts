@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Quantity } from './parse-quantity.ts';
 
@@ -31,7 +32,7 @@ export function unitDoubt({ value, unit, stored }: Quantity): UnitDoubt | null {
   const less = smaller[unit.symbol];
   if (less === undefined || stored <= muchForAKitchen) return null;
   const [symbol, factor] = less;
-  const insteadWords = `${value} ${symbol}`;
+  const insteadWords = `${shownNumber(value)} ${symbol}`;
   return {
     question: phrase`That is ${value} ${unit.symbol}. Did you mean ${insteadWords}?`,
     instead: value * factor,

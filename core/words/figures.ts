@@ -9,8 +9,20 @@ export function layDecimalMark(chosen: DecimalMark): void {
   mark = chosen;
 }
 
+/** The mark with which figures are shown now. */
 export function decimalMark(): DecimalMark {
   return mark;
+}
+
+/** Does a piece of work with the decimal point, as files have it, whatever was chosen. */
+export async function withPoint<Made>(work: () => Promise<Made>): Promise<Made> {
+  const chosen = mark;
+  mark = '.';
+  try {
+    return await work();
+  } finally {
+    mark = chosen;
+  }
 }
 
 function marked(figure: string): string {

@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { withPoint } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { carriedText, readCarriedFile } from '#store/carry/carried-file.ts';
@@ -98,6 +99,6 @@ export const carryingHandlers: Handlers<'data:export' | 'data:trialFile' | 'data
   },
   async 'findings:text'(kitchen, { trial }, watch) {
     const row = found(kitchen.read.row('trials', trial), 'trial', 'trial');
-    return { name: `${fileStem(row.question)}.md`, text: await findingsText(kitchen, trial, watch) };
+    return { name: `${fileStem(row.question)}.md`, text: await withPoint(() => findingsText(kitchen, trial, watch)) };
   },
 };

@@ -1,4 +1,5 @@
 import { parentPort, workerData } from 'node:worker_threads';
+import { layDecimalMark } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -39,6 +40,7 @@ async function opening(writes: boolean): Promise<Kitchen> {
 const desk = deskOf(opening, { onMistake: (error, request) => noteMistake(error, new Date(), request) });
 
 async function answer(message: Extract<ToDesk, { kind: 'ask' }>): Promise<void> {
+  layDecimalMark(message.ways?.decimal ?? '.');
   const envelope = await desk.handle(message.name, message.input, {
     progress: (done, total) => post({ kind: 'progress', ask: message.ask, done, total }),
     assertGoing() {
@@ -48,7 +50,8 @@ async function answer(message: Extract<ToDesk, { kind: 'ask' }>): Promise<void> 
   post({ kind: 'settled', ask: message.ask, envelope });
 }
 
-// One after the other: two requests that come before the kitchen is open must not open it twice.
+// One after the other: two requests that come before the kitchen is open must not open it twice, and each is answered in the words and
+// figures that it asks for.
 let last = Promise.resolve();
 
 port.on('message', (message: ToDesk) => {

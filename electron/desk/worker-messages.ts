@@ -1,4 +1,4 @@
-import type { ChangedEvent, ProgressEvent } from '#shared/carriage.ts';
+import type { AskedWays, ChangedEvent, ProgressEvent } from '#shared/carriage.ts';
 import type { Envelope } from '#shared/failure.ts';
 
 // What passes between a host and the desk's worker thread.
@@ -9,6 +9,7 @@ export type ToDesk =
       readonly ask: string;
       readonly name: string;
       readonly input: unknown;
+      readonly ways?: AskedWays;
       readonly stopFlag: Int32Array;
     }
   | { readonly kind: 'close' };

@@ -53,13 +53,13 @@ export function startDeskThread({ worker: file, store, makes, log, onEvent }: De
   worker.on('exit', endAll);
 
   return {
-    ask({ ask, name, input }) {
+    ask({ ask, name, input, ways }) {
       if (isGone) return Promise.resolve(gone());
       // Shared memory, not a message: the desk may be deep in a computation when the stop comes.
       const stopFlag = new Int32Array(new SharedArrayBuffer(4));
       return new Promise((settle) => {
         // Posted first: what can't be posted (a function in it, say) fails here, and nothing is waited for.
-        post({ kind: 'ask', ask, name, input, stopFlag });
+        post({ kind: 'ask', ask, name, input, ...(ways === undefined ? {} : { ways }), stopFlag });
         waiting.set(ask, { settle, stopFlag });
       });
     },

@@ -1,5 +1,5 @@
 import { QueryClientProvider } from '@tanstack/react-query';
-import { useEffect, useState, useSyncExternalStore } from 'react';
+import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import { Router } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { onWindowWays, windowWays } from '#renderer/format/window-ways.ts';
@@ -20,13 +20,19 @@ export function App({ bridge }: { readonly bridge: Bridge }) {
       }),
     [bridge, client],
   );
+  // The desk says figures too: what it said with the other mark is asked again.
+  const saidWith = useRef(ways.decimal);
+  useEffect(() => {
+    if (saidWith.current !== ways.decimal) void client.invalidateQueries();
+    saidWith.current = ways.decimal;
+  }, [client, ways.decimal]);
   return (
     <QueryClientProvider client={client}>
       <Router hook={useHashLocation}>
         <ToastRegion>
           <Frame bridge={bridge}>
-            {/* Hours are written in many places: what is shown is drawn anew when their way changes. */}
-            <Routes key={ways.hours} />
+            {/* Hours, days and figures are written in many places: what is shown is drawn anew when their way changes. */}
+            <Routes key={`${ways.hours}${ways.decimal}${ways.firstDay}`} />
           </Frame>
         </ToastRegion>
       </Router>

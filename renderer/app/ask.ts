@@ -1,5 +1,7 @@
+import { decimalMark } from '#core/words/figures.ts';
+import { laidWords } from '#core/words/laid-words.ts';
 import { phrase } from '#core/words/phrase.ts';
-import type { Bridge } from '#shared/carriage.ts';
+import type { AskedWays, Bridge } from '#shared/carriage.ts';
 import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 
@@ -19,6 +21,12 @@ const mark = Array.from(crypto.getRandomValues(new Uint8Array(8)), (byte) => byt
 /** Says which bridge carries the page's requests from now on. */
 export function connect(to: Bridge): void {
   bridge = to;
+}
+
+/** In which words and figures the answer is to be said; nothing where they are the desk's own. */
+function ways(): { readonly ways?: AskedWays } {
+  const [language, decimal] = [laidWords()?.language ?? 'en', decimalMark()];
+  return language === 'en' && decimal === '.' ? {} : { ways: { language, decimal } };
 }
 
 /**
@@ -47,7 +55,7 @@ export async function ask<Name extends RequestName>(
           if (event.kind === 'progress' && event.ask === id) onProgress(event.done, event.total);
         });
   try {
-    const envelope = await carrier.ask({ ask: id, name, input });
+    const envelope = await carrier.ask({ ask: id, name, input, ...ways() });
     if (!envelope.ok) throw new Failure(envelope.error.code, envelope.error.message, envelope.error.path);
     return envelope.value as ValueOf<Name>;
   } finally {

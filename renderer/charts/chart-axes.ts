@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 
 // What the axes of several drawings have in common.
@@ -11,6 +12,7 @@ export function hoursAxisProps(ticks: readonly number[]) {
     type: 'number',
     domain: [ticks[0] ?? 0, ticks.at(-1) ?? 1],
     ticks: [...ticks],
+    tickFormatter: shownNumber,
     stroke: 'var(--line-strong)',
     label: { value: hoursAxis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' },
   } as const;

@@ -1,6 +1,7 @@
 import { sugarSolution } from '#core/ferment/sugar-solution.ts';
 import { inUnitOf, type MeasureSystem } from '#core/units/format-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { axisTicks } from './axis-ticks.ts';
@@ -147,5 +148,5 @@ export function courseChartData(
 
 /** The same strength as specific gravity. */
 export function asGravity(brix: number): string {
-  return sugarSolution({ brix }).sg.toFixed(3);
+  return fixed(sugarSolution({ brix }).sg, 3);
 }

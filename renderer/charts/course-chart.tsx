@@ -1,3 +1,4 @@
+import { fixed, shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { ChartFrame } from './chart-frame.tsx';
@@ -21,7 +22,7 @@ function readingsOf({ series }: CourseChartData) {
 }
 
 function hoursWords(hours: number): string {
-  return String(Number(hours.toFixed(1))).replace('-', '−');
+  return shownNumber(Number(hours.toFixed(1))).replace('-', '−');
 }
 
 function ReadingsTable({ data }: { readonly data: CourseChartData }) {
@@ -34,7 +35,7 @@ function ReadingsTable({ data }: { readonly data: CourseChartData }) {
       columns={[
         { head: phrase`Jar`, cell: ({ jar }) => jar },
         { head: phrase`Hours`, cell: ({ hours }) => hoursWords(hours), isFigure: true },
-        { head: unit, cell: ({ value }) => value.toFixed(decimals), isFigure: true },
+        { head: unit, cell: ({ value }) => fixed(value, decimals), isFigure: true },
         ...(data.measure === 'sugar'
           ? [{ head: phrase`as SG`, cell: ({ value }: { value: number }) => asGravity(value), isFigure: true }]
           : []),
@@ -49,7 +50,7 @@ function FallTable({ fitted }: { readonly fitted: readonly CourseSeries[] }) {
   const at = (point: NonNullable<CourseSeries['fall']>['curve'][number] | undefined) =>
     point === undefined
       ? '–'
-      : `${point.value.toFixed(1)}${point.low === null || point.high === null ? '' : phrase` (${point.low.toFixed(1)} to ${point.high.toFixed(1)})`}`;
+      : `${fixed(point.value, 1)}${point.low === null || point.high === null ? '' : phrase` (${fixed(point.low, 1)} to ${fixed(point.high, 1)})`}`;
   return (
     <DataTable
       caption={phrase`Sugar: the fitted fall with its 95 % band`}
@@ -60,7 +61,11 @@ function FallTable({ fitted }: { readonly fitted: readonly CourseSeries[] }) {
         { head: phrase`Falls`, cell: ({ fall }) => (fall === null ? '–' : shapeWords[fall.model]) },
         { head: phrase`°Bx at the start`, cell: ({ fall }) => at(fall?.curve[0]), isFigure: true },
         { head: phrase`at the last reading`, cell: ({ fall }) => at(fall?.curve.at(-1)), isFigure: true },
-        { head: phrase`Typical miss`, cell: ({ fall }) => fall?.residualSd.toFixed(2) ?? '–', isFigure: true },
+        {
+          head: phrase`Typical miss`,
+          cell: ({ fall }) => (fall === null || fall === undefined ? '–' : fixed(fall.residualSd, 2)),
+          isFigure: true,
+        },
       ]}
     />
   );

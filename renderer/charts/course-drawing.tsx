@@ -1,4 +1,5 @@
 import { CartesianGrid, ComposedChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { hoursAxis, hoursAxisProps } from './chart-axes.ts';
 import type { CourseChartData } from './course-chart-data.ts';
@@ -22,6 +23,7 @@ export function CourseDrawing({ data }: { readonly data: CourseChartData }) {
           type="number"
           domain={[yTicks[0] ?? 0, yTicks.at(-1) ?? 1]}
           ticks={yTicks}
+          tickFormatter={shownNumber}
           stroke="var(--line-strong)"
           axisLine={false}
           tickLine={false}

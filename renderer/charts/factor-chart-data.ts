@@ -1,4 +1,5 @@
 import type { Factor } from '#core/trial/factor.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type Sip, type SipMark, sipMarks, sipScale } from './sip-marks.ts';
 
@@ -157,7 +158,7 @@ export function factorChartData(
     sips: marks,
     areSipsDrawn,
     best: ordered ? bestOf(findings, attribute, xs) : null,
-    ticks: all.map((level) => ({ x: at(level), label: ordered ? String(at(level)) : level })),
+    ticks: all.map((level) => ({ x: at(level), label: ordered ? shownNumber(at(level)) : level })),
     xDomain: [Math.min(...wide) - room, Math.max(...wide) + room],
     yDomain,
     scores: own.length,

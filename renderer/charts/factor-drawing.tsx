@@ -11,6 +11,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { wholeTicks } from './axis-ticks.ts';
 import { MeanDot, SipCross } from './chart-marks.tsx';
@@ -50,7 +51,7 @@ export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }:
           type="number"
           domain={[...data.xDomain]}
           ticks={data.ticks.map(({ x }) => x)}
-          tickFormatter={(x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? String(x)}
+          tickFormatter={(x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? shownNumber(x)}
           interval={data.isOrdered ? 'preserveStartEnd' : 0}
           height={sizes.axis}
           stroke="var(--line-strong)"

@@ -1,4 +1,5 @@
 import { ComposedChart, ResponsiveContainer, usePlotArea, useXAxisScale, useYAxisScale, XAxis, YAxis } from 'recharts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { csvText, harmlessCell } from '#shared/csv-text.ts';
@@ -134,7 +135,7 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
           rowKey={(row) => row.key}
           columns={[
             { head: phrase`Jar`, cell: ({ jar }) => jar },
-            { head: phrase`Hours`, cell: ({ hours }) => said(hours), isFigure: true },
+            { head: phrase`Hours`, cell: ({ hours }) => shownNumber(said(hours)), isFigure: true },
             {
               head: phrase`What`,
               cell: ({ what, note }) => (note === null ? nameOf(what) : `${nameOf(what)}: ${note}`),

@@ -1,31 +1,66 @@
+import { laidWords } from '#core/words/laid-words.ts';
 import { counted } from './counted.ts';
 import { hasTwelveHours } from './window-ways.ts';
 
 // Moments the way a kitchen says them. The clock is passed in.
 
-const day = new Intl.DateTimeFormat('en-GB', { weekday: 'short', day: 'numeric', month: 'short' });
-const dayWithYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
-const time24 = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
-const time12 = new Intl.DateTimeFormat('en-GB', { hour: 'numeric', minute: '2-digit', hour12: true });
+const forms = {
+  day: { weekday: 'short', day: 'numeric', month: 'short' },
+  dayWithYear: { day: 'numeric', month: 'short', year: 'numeric' },
+  wholeDay: { weekday: 'long', day: 'numeric', month: 'long' },
+  weekday: { weekday: 'short' },
+  dayOfMonth: { day: 'numeric', month: 'short' },
+  time24: { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' },
+  time12: { hour: 'numeric', minute: '2-digit', hour12: true },
+} as const satisfies Record<string, Intl.DateTimeFormatOptions>;
+
+const made = new Map<string, Intl.DateTimeFormat>();
+
+/** Days and hours are said in the language of the words around them. */
+function inForm(name: keyof typeof forms, at: Date | number): string {
+  const language = laidWords()?.language ?? 'en-GB';
+  const key = `${language} ${name}`;
+  let format = made.get(key);
+  if (format === undefined) {
+    format = new Intl.DateTimeFormat(language, forms[name]);
+    made.set(key, format);
+  }
+  return format.format(at);
+}
 
 function clockWords(at: Date): string {
-  return (hasTwelveHours() ? time12 : time24).format(at);
+  return inForm(hasTwelveHours() ? 'time12' : 'time24', at);
+}
+
+/** @example weekdayWords(Date.parse('2026-05-12T09:00:00Z')) // 'Tue' */
+export function weekdayWords(at: number): string {
+  return inForm('weekday', at);
+}
+
+/** @example dayOfMonthWords(Date.parse('2026-05-12T09:00:00Z')) // '12 May' */
+export function dayOfMonthWords(at: number): string {
+  return inForm('dayOfMonth', at);
+}
+
+/** @example wholeDayWords(Date.parse('2026-05-12T09:00:00Z')) // 'Tuesday 12 May' */
+export function wholeDayWords(at: number): string {
+  return inForm('wholeDay', at);
 }
 
 /** @example dayWords('2026-05-12T09:00:00Z') // 'Tue 12 May' */
 export function dayWords(moment: string): string {
-  return day.format(new Date(moment));
+  return inForm('day', new Date(moment));
 }
 
 /** With its year, for things that are looked up much later. */
 export function dateWords(moment: string): string {
-  return dayWithYear.format(new Date(moment));
+  return inForm('dayWithYear', new Date(moment));
 }
 
 /** @example dayAndTime('2026-05-12T09:00:00Z') // 'Tue 12 May, 09:00' in London's winter */
 export function dayAndTime(moment: string): string {
   const at = new Date(moment);
-  return `${day.format(at)}, ${clockWords(at)}`;
+  return `${inForm('day', at)}, ${clockWords(at)}`;
 }
 
 export function timeWords(moment: string): string {

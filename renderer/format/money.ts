@@ -1,10 +1,11 @@
 import { formatQuantity, type MeasureSystem } from '#core/units/format-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import { fixed, shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 
 /** @example moneyWords(3.5, '€') // '€3.50' @example moneyWords(3.5, 'SEK') // '3.50 SEK' */
 export function moneyWords(value: number, currency: string | null): string {
-  const figure = value !== 0 && Math.abs(value) < 0.1 ? String(Number(value.toPrecision(2))) : value.toFixed(2);
+  const figure = value !== 0 && Math.abs(value) < 0.1 ? shownNumber(Number(value.toPrecision(2))) : fixed(value, 2);
   if (currency === null) return figure;
   return currency.length === 1 ? `${currency}${figure}` : `${figure} ${currency}`;
 }
@@ -33,6 +34,6 @@ export function priceWords(
 
 /** What a measure weighs: grams, and ounces beside them in a US kitchen. */
 export function measureWeight(mass_g: number, system: MeasureSystem): string {
-  const grams = `${Number(mass_g.toPrecision(4))} g`;
+  const grams = `${shownNumber(Number(mass_g.toPrecision(4)))} g`;
   return system === 'us' ? `${grams} (${formatQuantity(mass_g, 'mass', 'us')})` : grams;
 }

@@ -3,6 +3,7 @@ import { parseNumber } from '#core/units/parse-number.ts';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
 import { unitDoubt } from '#core/units/unit-doubt.ts';
 import { type Unit, units } from '#core/units/unit-table.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { TypedAmount } from './typed-amount.ts';
 
@@ -61,5 +62,5 @@ export function shownSpan(hours: number): string {
   const days = hours / 24;
   return Number.isInteger(days) && days > 0
     ? `${days} ${days === 1 ? 'day' : 'days'}`
-    : `${Number(hours.toFixed(2))} h`;
+    : `${shownNumber(Number(hours.toFixed(2)))} h`;
 }

@@ -1,15 +1,22 @@
+import { layDecimalMark } from '#core/words/figures.ts';
+import { systemDecimal, systemFirstDay, systemTwelveHours } from './system-ways.ts';
+
 // How this window shows things: kept by the window, not by the kitchen, which others may open on other machines.
 
 export const themes = ['system', 'light', 'dark'] as const;
 export const hourWays = ['system', '24', '12'] as const;
+export const decimalWays = ['system', '.', ','] as const;
+export const firstDays = ['system', 'monday', 'saturday', 'sunday'] as const;
 
 export interface WindowWays {
   readonly theme: (typeof themes)[number];
   readonly hours: (typeof hourWays)[number];
+  readonly decimal: (typeof decimalWays)[number];
+  readonly firstDay: (typeof firstDays)[number];
 }
 
 const place = 'sidejar.window';
-const usual: WindowWays = { theme: 'system', hours: 'system' };
+const usual: WindowWays = { theme: 'system', hours: 'system', decimal: 'system', firstDay: 'system' };
 
 function oneOf<Way extends string>(ways: readonly Way[], given: unknown, otherwise: Way): Way {
   return ways.find((way) => way === given) ?? otherwise;
@@ -18,7 +25,12 @@ function oneOf<Way extends string>(ways: readonly Way[], given: unknown, otherwi
 function stored(): WindowWays {
   try {
     const given = JSON.parse(globalThis.localStorage?.getItem(place) ?? '{}') as Partial<Record<string, unknown>>;
-    return { theme: oneOf(themes, given.theme, usual.theme), hours: oneOf(hourWays, given.hours, usual.hours) };
+    return {
+      theme: oneOf(themes, given.theme, usual.theme),
+      hours: oneOf(hourWays, given.hours, usual.hours),
+      decimal: oneOf(decimalWays, given.decimal, usual.decimal),
+      firstDay: oneOf(firstDays, given.firstDay, usual.firstDay),
+    };
   } catch {
     return usual;
   }
@@ -39,6 +51,12 @@ export function layTheme(root: HTMLElement): void {
   else root.dataset.theme = theme;
 }
 
+/** Figures are shown with this window's decimal mark from now on. */
+export function layDecimal(): void {
+  const { decimal } = windowWays();
+  layDecimalMark(decimal === 'system' ? systemDecimal() : decimal);
+}
+
 export function changeWindowWays(change: Partial<WindowWays>): void {
   current = { ...windowWays(), ...change };
   try {
@@ -47,6 +65,7 @@ export function changeWindowWays(change: Partial<WindowWays>): void {
     // A window that may keep nothing still shows what was chosen, until it is closed.
   }
   layTheme(document.documentElement);
+  layDecimal();
   for (const listener of listeners) listener();
 }
 
@@ -58,7 +77,13 @@ export function onWindowWays(listener: () => void): () => void {
 /** Whether hours go to twelve: as chosen, else as this machine's language has it. */
 export function hasTwelveHours(): boolean {
   const { hours } = windowWays();
-  if (hours !== 'system') return hours === '12';
-  const cycle = new Intl.DateTimeFormat(undefined, { hour: 'numeric' }).resolvedOptions().hourCycle;
-  return cycle === 'h12' || cycle === 'h11';
+  return hours === 'system' ? systemTwelveHours() : hours === '12';
+}
+
+const numberOf = { sunday: 0, monday: 1, saturday: 6 } as const;
+
+/** The day on which a week begins, as `Date` counts: 0 is Sunday. */
+export function firstDayOfWeek(): number {
+  const { firstDay } = windowWays();
+  return firstDay === 'system' ? systemFirstDay() : numberOf[firstDay];
 }

@@ -1,5 +1,6 @@
 import type { Addition, AdditionState, Cover, VesselKind } from '#core/trial/formula.ts';
 import { ingredientName } from '#core/trial/formula.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { ingredientKinds } from '#shared/contract/people-and-pantry.ts';
 import { counted } from './counted.ts';
@@ -70,7 +71,7 @@ export const basisWords = {
 
 /** @example daysWords(2.5) // '2.5 days' */
 export function daysWords(days: number): string {
-  return `${Number(days.toFixed(2))} ${days === 1 ? phrase`day` : phrase`days`}`;
+  return `${shownNumber(Number(days.toFixed(2)))} ${days === 1 ? phrase`day` : phrase`days`}`;
 }
 
 /** @example joined(['a', 'b', 'c']) // 'a, b and c' */

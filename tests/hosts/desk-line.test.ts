@@ -2,13 +2,31 @@ import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openDeskLine } from '#hosts/desk-line.ts';
-import type { DeskEvent } from '#shared/carriage.ts';
+import type { AskedWays, DeskEvent } from '#shared/carriage.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
 const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
 const open = (store = join(temporaryFolder(), 'k.sidejar')) => openDeskLine({ worker, store });
 
 describe('openDeskLine({ worker, store })', () => {
+  it('answers each request with the decimal mark that it asks for, and with a point where it asks for none', async () => {
+    const line = open();
+    const tooSweet = (ask: string, ways?: AskedWays) =>
+      line.ask({
+        ask,
+        name: 'ferment:convert',
+        input: { brix: 99, temperature_C: 20 },
+        ...(ways === undefined ? {} : { ways }),
+      });
+    const answers = await Promise.all([
+      tooSweet('a', { language: 'en', decimal: ',' }),
+      tooSweet('b'),
+      tooSweet('c', { language: 'en', decimal: ',' }),
+    ]);
+    expect(answers.map((answer) => /67.1/.exec(JSON.stringify(answer))?.[0])).toEqual(['67,1', '67.1', '67,1']);
+    await line.close();
+  });
+
   it('carries progress of a long request and the change event after it', async () => {
     const line = open();
     const events: DeskEvent[] = [];

@@ -26,9 +26,9 @@ export function pageBridge(
     for (const { hear } of listeners) hear(told);
   });
   return {
-    async ask({ ask, name, input }) {
+    async ask({ ask, name, input, ways }) {
       try {
-        return await ipc.invoke(channels.ask, { ask, name, input });
+        return await ipc.invoke(channels.ask, { ask, name, input, ...(ways === undefined ? {} : { ways }) });
       } catch {
         return unanswered;
       }

@@ -1,3 +1,4 @@
+import { readWays } from '#shared/asked-ways.ts';
 import type { AskMessage } from '#shared/carriage.ts';
 
 // What a page may send. Checked by hand: the window opens before any library that could do it is read.
@@ -13,8 +14,11 @@ function isMark(mark: unknown): mark is string {
 
 /** A request, or null where the body is none; its input is looked at by the desk. */
 export function readAsk(body: unknown): AskMessage | null {
-  const { ask, name, input } = membersOf(body, ['ask', 'name', 'input']) ?? {};
-  return isMark(ask) && typeof name === 'string' && name.length <= 200 ? { ask, name, input } : null;
+  const { ask, name, input, ways } = membersOf(body, ['ask', 'name', 'input', 'ways']) ?? {};
+  if (!isMark(ask) || typeof name !== 'string' || name.length > 200) return null;
+  if (ways === undefined) return { ask, name, input };
+  const read = readWays(ways);
+  return read === null ? null : { ask, name, input, ways: read };
 }
 
 /** The mark of the request to stop, or null. */

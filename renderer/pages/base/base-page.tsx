@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { type BaseAlcohol, baseAlcohol } from '#core/ferment/base-alcohol.ts';
 import { readingCautions } from '#core/ferment/reading-cautions.ts';
 import { hoursBetween } from '#core/trial/moment.ts';
+import { fixed } from '#core/words/figures.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dateWords, spanWords } from '#renderer/format/moments.ts';
@@ -32,7 +33,7 @@ type Base = ValueOf<'bases:open'>;
 
 function alcoholWords(alcohol: BaseAlcohol | null): string {
   if (alcohol === null) return words.unknown;
-  return alcohol.from === 'given' ? words.alcoholGiven(alcohol.pctVol) : words.alcoholAtMost(alcohol.pctVol.toFixed(1));
+  return alcohol.from === 'given' ? words.alcoholGiven(alcohol.pctVol) : words.alcoholAtMost(fixed(alcohol.pctVol, 1));
 }
 
 function factsOf(base: Base, measures: Measures): Fact[] {

@@ -1,6 +1,7 @@
 import { CartesianGrid, Line, LineChart, ResponsiveContainer, XAxis, YAxis } from 'recharts';
 import { hoursBetween } from '#core/trial/moment.ts';
 import { units } from '#core/units/unit-table.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { ChartFrame } from '#renderer/charts/chart-frame.tsx';
 import { dateWords, spanWords } from '#renderer/format/moments.ts';
@@ -87,6 +88,7 @@ export function WeightChart({
             type="number"
             domain={[0, 'auto']}
             width={48}
+            tickFormatter={shownNumber}
             stroke="var(--line-strong)"
             axisLine={false}
             tickLine={false}

@@ -1,49 +1,79 @@
 import { useSyncExternalStore } from 'react';
-import { changeWindowWays, hourWays, onWindowWays, themes, windowWays } from '#renderer/format/window-ways.ts';
+import {
+  changeWindowWays,
+  decimalWays,
+  firstDays,
+  hourWays,
+  onWindowWays,
+  themes,
+  windowWays,
+} from '#renderer/format/window-ways.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { windowWords } from './window-words.ts';
 
+interface WayProps<Way extends string> {
+  readonly label: string;
+  readonly ways: readonly Way[];
+  readonly words: Readonly<Record<Way, string>>;
+  readonly chosen: Way;
+  readonly onChoose: (way: Way) => void;
+}
+
+function WayChoice<Way extends string>({ label, ways, words, chosen, onChoose }: WayProps<Way>) {
+  return (
+    <Field label={label}>
+      {(wiring) => (
+        <select
+          {...wiring}
+          value={chosen}
+          onChange={({ target }) => onChoose(ways.find((way) => way === target.value) ?? chosen)}
+        >
+          {ways.map((way) => (
+            <option key={way} value={way}>
+              {words[way]}
+            </option>
+          ))}
+        </select>
+      )}
+    </Field>
+  );
+}
+
 /** How this window shows things; other windows of the kitchen keep their own ways. */
 export function ThisWindow() {
-  const ways = useSyncExternalStore(onWindowWays, windowWays);
+  const { theme, hours, decimal, firstDay } = useSyncExternalStore(onWindowWays, windowWays);
   return (
     <section className="section">
       <h2>{windowWords.title}</h2>
       <div className="data-window">
-        <Field label={windowWords.theme}>
-          {(wiring) => (
-            <select
-              {...wiring}
-              value={ways.theme}
-              onChange={({ target }) =>
-                changeWindowWays({ theme: themes.find((theme) => theme === target.value) ?? 'system' })
-              }
-            >
-              {themes.map((theme) => (
-                <option key={theme} value={theme}>
-                  {windowWords.themes[theme]}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
-        <Field label={windowWords.hours}>
-          {(wiring) => (
-            <select
-              {...wiring}
-              value={ways.hours}
-              onChange={({ target }) =>
-                changeWindowWays({ hours: hourWays.find((hours) => hours === target.value) ?? 'system' })
-              }
-            >
-              {hourWays.map((hours) => (
-                <option key={hours} value={hours}>
-                  {windowWords.hourWays[hours]}
-                </option>
-              ))}
-            </select>
-          )}
-        </Field>
+        <WayChoice
+          label={windowWords.theme}
+          ways={themes}
+          words={windowWords.themes}
+          chosen={theme}
+          onChoose={(way) => changeWindowWays({ theme: way })}
+        />
+        <WayChoice
+          label={windowWords.hours}
+          ways={hourWays}
+          words={windowWords.hourWays}
+          chosen={hours}
+          onChoose={(way) => changeWindowWays({ hours: way })}
+        />
+        <WayChoice
+          label={windowWords.decimal}
+          ways={decimalWays}
+          words={windowWords.decimalWays}
+          chosen={decimal}
+          onChoose={(way) => changeWindowWays({ decimal: way })}
+        />
+        <WayChoice
+          label={windowWords.firstDay}
+          ways={firstDays}
+          words={windowWords.firstDays}
+          chosen={firstDay}
+          onChoose={(way) => changeWindowWays({ firstDay: way })}
+        />
       </div>
     </section>
   );

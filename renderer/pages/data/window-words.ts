@@ -6,4 +6,13 @@ export const windowWords = {
   themes: { system: phrase`as the system has it`, light: phrase`light`, dark: phrase`dark` },
   hours: phrase`Hours`,
   hourWays: { system: phrase`as the system has it`, '24': phrase`24 hours: 17:30`, '12': phrase`12 hours: 5:30 pm` },
+  decimal: phrase`Decimals`,
+  decimalWays: { system: phrase`as the system has it`, '.': phrase`a point: 2.5 g`, ',': phrase`a comma: 2,5 g` },
+  firstDay: phrase`A week begins on`,
+  firstDays: {
+    system: phrase`the system’s day`,
+    monday: phrase`Monday`,
+    saturday: phrase`Saturday`,
+    sunday: phrase`Sunday`,
+  },
 } as const;

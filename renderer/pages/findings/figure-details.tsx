@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
@@ -73,7 +74,7 @@ export function FigureDetails({ findings, scored, order }: FigureDetailsProps) {
               { head: phrase`Tasters`, cell: ({ tasters }) => tasters, isFigure: true },
               { head: phrase`Scores`, cell: ({ scores }) => scores, isFigure: true },
               { head: phrase`Missing`, cell: ({ missing }) => missing, isFigure: true },
-              { head: phrase`F`, cell: ({ test }) => (test === null ? '–' : test.f.toFixed(2)), isFigure: true },
+              { head: phrase`F`, cell: ({ test }) => (test === null ? '–' : fixed(test.f, 2)), isFigure: true },
               {
                 head: phrase`Degrees of freedom`,
                 cell: ({ test }) => (test === null ? '–' : phrase`${test.dfSample} and ${figureWords(test.dfError)}`),

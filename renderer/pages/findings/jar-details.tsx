@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -20,7 +21,7 @@ export function JarDetails({ attributes }: { readonly attributes: readonly Attri
         rowKey={({ attribute }) => attribute}
         columns={[
           { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
-          { head: phrase`F`, cell: ({ jars }) => jars.f.toFixed(2), isFigure: true },
+          { head: phrase`F`, cell: ({ jars }) => fixed(jars.f, 2), isFigure: true },
           {
             head: phrase`Degrees of freedom`,
             cell: ({ jars }) => phrase`${jars.dfLevel} and ${jars.dfJar}`,

@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
@@ -39,12 +40,12 @@ export function RankDetails({ scored, order }: RankDetailsProps) {
           { head: phrase`Apart from`, cell: (row) => figureWords(row.criticalDifference), isFigure: true },
           {
             head: phrase`Friedman`,
-            cell: ({ test }) => (test === null ? '–' : test.chiSquare.toFixed(2)),
+            cell: ({ test }) => (test === null ? '–' : fixed(test.chiSquare, 2)),
             isFigure: true,
           },
           {
             head: phrase`Kendall’s W`,
-            cell: ({ test }) => (test === null ? '–' : test.kendallW.toFixed(2)),
+            cell: ({ test }) => (test === null ? '–' : fixed(test.kendallW, 2)),
             isFigure: true,
           },
           {

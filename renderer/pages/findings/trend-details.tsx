@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
@@ -21,7 +22,7 @@ export function TrendDetails({ attributes }: { readonly attributes: readonly Att
         rowKey={({ attribute }) => attribute}
         columns={[
           { head: phrase`Attribute`, cell: ({ attribute }) => capital(attribute) },
-          { head: phrase`Slope`, cell: ({ trend }) => trend.slope.toFixed(2).replace('-', '−'), isFigure: true },
+          { head: phrase`Slope`, cell: ({ trend }) => fixed(trend.slope, 2).replace('-', '−'), isFigure: true },
           {
             head: phrase`95 % interval`,
             cell: ({ trend }) => intervalWords(trend.slopeLow, trend.slopeHigh),
@@ -30,7 +31,7 @@ export function TrendDetails({ attributes }: { readonly attributes: readonly Att
           { head: phrase`Chance of the slope`, cell: ({ trend }) => chanceWords(trend.slopeP), isFigure: true },
           {
             head: phrase`Bend`,
-            cell: ({ trend }) => (trend.curvature === null ? '–' : trend.curvature.toFixed(2).replace('-', '−')),
+            cell: ({ trend }) => (trend.curvature === null ? '–' : fixed(trend.curvature, 2).replace('-', '−')),
             isFigure: true,
           },
           { head: phrase`Chance of the bend`, cell: ({ trend }) => chanceWords(trend.curvatureP), isFigure: true },

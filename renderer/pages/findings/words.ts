@@ -1,4 +1,5 @@
 import type { Factor } from '#core/trial/factor.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -44,7 +45,7 @@ export const words = {
   level: phrase`Level`,
   rankedWhich: (name: string) => phrase`Put in order: ${name}`,
   rankedTest: (test: RankTest, critical: number | null, isExact: boolean) =>
-    phrase`Friedman’s test on ${test.blocks} tasters: ${test.chiSquare.toFixed(2)}, chance ${chanceWords(test.p)} (${test.exact ? phrase`every possible order counted` : phrase`by the chi-square limit`}); Kendall’s W ${test.kendallW.toFixed(2)} (0: everybody ordered them otherwise, 1: all alike). Rank sums ${critical === null ? phrase`can’t lie far enough apart to be told apart` : isExact ? phrase`are told apart from ${figureWords(critical)} on (every possible order counted)` : phrase`are told apart from ${figureWords(critical)} on (by the large-panel limit)`}.`,
+    phrase`Friedman’s test on ${test.blocks} tasters: ${fixed(test.chiSquare, 2)}, chance ${chanceWords(test.p)} (${test.exact ? phrase`every possible order counted` : phrase`by the chi-square limit`}); Kendall’s W ${fixed(test.kendallW, 2)} (0: everybody ordered them otherwise, 1: all alike). Rank sums ${critical === null ? phrase`can’t lie far enough apart to be told apart` : isExact ? phrase`are told apart from ${figureWords(critical)} on (every possible order counted)` : phrase`are told apart from ${figureWords(critical)} on (by the large-panel limit)`}.`,
   pageTest: (page: PageTest) =>
     page.exact
       ? phrase`Page’s L ${figureWords(page.l)}: chance ${chanceWords(page.better)} that luck alone sets later levels as far forward, ${chanceWords(page.worse)} that it sets them as far back.`

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { scaleToStock } from '#core/recipe/scale-to-stock.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { amountOf, type TypedAmount, typedMass, typedVolume } from '#renderer/format/typed-amount.ts';
 import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
 import { joined } from '#renderer/format/words.ts';
@@ -99,7 +100,7 @@ export function FromStock({ version, make, baseLeft_mL }: FromStockProps) {
       </div>
       {most === null || most.volume_mL < 1 ? null : (
         <div className="button-row">
-          <Button onClick={() => make.amount.setText(`${Math.floor(most.volume_mL * 100) / 100} mL`)}>
+          <Button onClick={() => make.amount.setText(`${shownNumber(Math.floor(most.volume_mL * 100) / 100)} mL`)}>
             {said.make(measures.volume(most.volume_mL))}
           </Button>
         </div>

@@ -1,6 +1,7 @@
 import { knownSugars } from '#core/ferment/known-sugars.ts';
 import { type KitchenTool, roundFormula } from '#core/recipe/round-formula.ts';
 import { type Addition, ingredientName } from '#core/trial/formula.ts';
+import { fixed, shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { joined, stateWords } from '#renderer/format/words.ts';
@@ -30,7 +31,7 @@ export interface MeasuredFormula {
 }
 
 function signed(value: number, decimals: number): string {
-  return `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(decimals)}`;
+  return `${value < 0 ? '−' : '+'}${fixed(Math.abs(value), decimals)}`;
 }
 
 function named({ ingredient, state, asWritten, leftIn }: Addition): string {
@@ -72,17 +73,17 @@ export function measuredFormula(
     const as = rounded?.additions[place];
     const amount =
       as === undefined
-        ? `${Number(addition.mass_g.toPrecision(6))} g`
+        ? `${shownNumber(Number(addition.mass_g.toPrecision(6)))} g`
         : as.spoons === null
           ? measures.system === 'metric' && as.rounded_g < 1000
-            ? `${Number(as.rounded_g.toFixed(1))} g`
+            ? `${shownNumber(Number(as.rounded_g.toFixed(1)))} g`
             : measures.mass(as.rounded_g)
           : `${spoonCount(as.spoons.count)} ${as.spoons.unit}${as.spoons.form === null ? '' : ` ${as.spoons.form}`}`;
     const isMoved = as !== undefined && Math.abs(as.change_pct) >= 0.5;
     return {
       key: `${place}`,
       words: `${amount} ${named(addition)}`,
-      remark: isMoved ? words.rounded(`${addition.mass_g.toFixed(1)} g`, `${signed(as.change_pct, 1)} %`) : null,
+      remark: isMoved ? words.rounded(`${fixed(addition.mass_g, 1)} g`, `${signed(as.change_pct, 1)} %`) : null,
     };
   });
   if (rounded === null) return { lines, sugarRemark: null };

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { formatQuantity, type MeasureSystem } from '#core/units/format-quantity.ts';
 import { parsePrice } from '#core/units/parse-price.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import type { Kept } from '#renderer/app/use-kept.ts';
@@ -71,7 +72,7 @@ export function ServingPart({ version, make, base, last, kept }: ServingPartProp
     serving_mL === undefined
       ? null
       : servingFigures(version, serving_mL, { ...base, price_per_L: amountOf(price.typed) ?? null }, make.pantry);
-  const grams = (sugar_g: number) => `${Number(sugar_g.toFixed(1))} g`;
+  const grams = (sugar_g: number) => `${shownNumber(Number(sugar_g.toFixed(1)))} g`;
   const read =
     last === null
       ? said.noReading

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { shownNumber } from '#core/words/figures.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
@@ -66,7 +67,7 @@ function sightingEntry(sighting: JarPage['sightings'][number]): Entry {
 
 function sipEntry({ id, takenAt, note, ...sip }: JarPage['sips'][number]): Entry {
   const said = (['tang', 'fizz', 'sweetness', 'liking'] as const).flatMap((name) =>
-    sip[name] === null ? [] : [`${name} ${sip[name]}`],
+    sip[name] === null ? [] : [`${name} ${shownNumber(sip[name])}`],
   );
   return { id, at: takenAt, title: words.sip(said.join(', ')), note };
 }

@@ -1,4 +1,5 @@
 import type { BaseAlcohol } from '#core/ferment/base-alcohol.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import type { JarScience } from './sheet-words.ts';
@@ -19,7 +20,7 @@ function baseAlcoholWords(alcohol: BaseAlcohol | null): string {
   if (alcohol === null) return phrase`alcohol not known and counted as none`;
   return alcohol.from === 'given'
     ? phrase`alcohol ${alcohol.pctVol} % vol`
-    : phrase`alcohol up to ${alcohol.pctVol.toFixed(1)} % vol, were all the sugar that is gone since its start alcohol`;
+    : phrase`alcohol up to ${fixed(alcohol.pctVol, 1)} % vol, were all the sugar that is gone since its start alcohol`;
 }
 
 /** How a jar's sheet is reckoned, line by line. */

@@ -1,5 +1,6 @@
 import { sparklingLine_bar } from '#core/ferment/pressure-cautions.ts';
 import { formatQuantity } from '#core/units/format-quantity.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { hoursWords } from '#renderer/parts/course/course-sentences.ts';
@@ -38,7 +39,7 @@ export function sheetSentence({ sheet, base }: JarScience, measures: Measures): 
       ? base === null
         ? phrase`How sweet it starts is not known: the plan names no base.`
         : phrase`How sweet it starts is not known.`
-      : phrase`It starts with ${measures.sugar(sugar.total_g_per_L)} of sugar, about ${sugar.brix?.toFixed(1) ?? ''} °Bx.`;
+      : phrase`It starts with ${measures.sugar(sugar.total_g_per_L)} of sugar, about ${sugar.brix === null ? '' : fixed(sugar.brix, 1)} °Bx.`;
   return `${full} ${sweet}`;
 }
 
@@ -101,7 +102,7 @@ export function sugarFacts({ sheet }: { readonly sheet: Sheet }, measures: Measu
     },
     {
       name: phrase`As a reading`,
-      value: brix === null || sg === null ? unknown : phrase`about ${brix.toFixed(1)} °Bx, SG ${sg.toFixed(3)}`,
+      value: brix === null || sg === null ? unknown : phrase`about ${fixed(brix, 1)} °Bx, SG ${fixed(sg, 3)}`,
     },
   ];
 }
@@ -111,12 +112,12 @@ export function alcoholSentence({ sheet, base }: JarScience): string {
   const most = sheet?.alcohol.ifAllSugar_pctVol ?? null;
   if (most === null) return phrase`How much alcohol it could reach can’t be said while a sugar is not known.`;
   const held = base?.alcohol ?? null;
-  return phrase`Were all its sugar to become alcohol, it would hold ${most.toFixed(1)} % vol, ${
+  return phrase`Were all its sugar to become alcohol, it would hold ${fixed(most, 1)} % vol, ${
     held === null
       ? phrase`and what the base holds already comes on top: nobody has said how much that is`
       : held.from === 'given'
-        ? phrase`with the ${held.pctVol.toFixed(1)} % vol that the base holds already counted in`
-        : phrase`with up to ${held.pctVol.toFixed(1)} % vol that the base may hold already counted in: so much its own sugar can have made`
+        ? phrase`with the ${fixed(held.pctVol, 1)} % vol that the base holds already counted in`
+        : phrase`with up to ${fixed(held.pctVol, 1)} % vol that the base may hold already counted in: so much its own sugar can have made`
   }. Neither figure below is a forecast: most jars are stopped long before, and bacteria take their share.`;
 }
 
@@ -129,9 +130,9 @@ export function alcoholFacts(
   return [
     {
       name: phrase`If all sugar became alcohol`,
-      value: most === null ? unknown : phrase`${most.toFixed(2)} % vol at most`,
+      value: most === null ? unknown : phrase`${fixed(most, 2)} % vol at most`,
     },
-    { name: phrase`At yeast’s own yield`, value: yeast === null ? unknown : phrase`${yeast.toFixed(2)} % vol` },
+    { name: phrase`At yeast’s own yield`, value: yeast === null ? unknown : phrase`${fixed(yeast, 2)} % vol` },
     {
       name: phrase`Sugar that may still ferment below 0.5 % vol`,
       value:
@@ -179,7 +180,7 @@ export function closingFacts({ sheet, room }: JarScience, rated_bar: number | un
   const said = (bar: number) => formatQuantity(Math.max(0, bar), 'pressure', measures.system);
   const doubtful = (bar: number) => phrase`up to ${said(bar)} ± ${said((bar + air_bar) * pressureDoubt)}`;
   return [
-    { name: phrase`CO₂ at most`, value: phrase`${carbonation.volumes.toFixed(1)} volumes` },
+    { name: phrase`CO₂ at most`, value: phrase`${fixed(carbonation.volumes, 1)} volumes` },
     {
       name: phrase`Pressure at ${measures.temperature(room.temperature_C)}`,
       value: doubtful(carbonation.gauge_bar.ambient),
@@ -215,7 +216,7 @@ export function coldSentence({ sheet, cold, room }: JarScience, measures: Measur
 /** What the warming rests on: still air, or this jar's own two readings. */
 export function coldBasis({ cold, room }: JarScience, measures: Measures): string {
   if (cold === null) return '';
-  const said = cold.coefficient_W_per_m2K.toFixed(1);
+  const said = fixed(cold.coefficient_W_per_m2K, 1);
   if (cold.own === null) {
     return phrase`Heat comes in at ${said} W per m² and degree, as in still air (common practice: 5 to 12). Two readings of this jar’s temperature while it warms, hours apart, would replace that by its own.`;
   }

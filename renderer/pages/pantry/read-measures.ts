@@ -1,5 +1,6 @@
 import type { PantryMeasure } from '#core/pantry/pantry-ingredient.ts';
 import { parseMeasure } from '#core/units/parse-measure.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import type { Ingredient } from './ingredient-words.ts';
 import { measureName } from './ingredient-words.ts';
 import { words } from './words.ts';
@@ -23,6 +24,6 @@ export function readMeasures(text: string): ReadMeasures {
 /** The lines as they would be typed. */
 export function measureLines(measures: Ingredient['measures']): string {
   return measures
-    .map((one) => `${measureName(one).replace(',', '')} = ${Number(one.mass_g.toPrecision(6))} g`)
+    .map((one) => `${measureName(one).replace(',', '')} = ${shownNumber(Number(one.mass_g.toPrecision(6)))} g`)
     .join('\n');
 }

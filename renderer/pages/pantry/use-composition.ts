@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { amountOf, isClear, typedShare } from '#renderer/format/typed-amount.ts';
 import { type Amount, useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { words } from './words.ts';
@@ -22,7 +23,7 @@ export interface Composition {
 
 /** The fields of what 100 g hold. */
 export function useComposition(first: Readonly<Record<CompositionField, number | null>>): Composition {
-  const shown = (value: number | null) => (value === null ? '' : String(value));
+  const shown = (value: number | null) => (value === null ? '' : shownNumber(value));
   const fields = {
     water_g: useAmount(shown(first.water_g), typedShare),
     sugars_g: useAmount(shown(first.sugars_g), typedShare),

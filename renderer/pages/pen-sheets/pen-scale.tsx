@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { isHedonic } from '#shared/hedonic-words.ts';
@@ -19,7 +20,7 @@ export function boxesOf({ kind, low, high }: Attribute): string[] {
 export function endWords(attribute: Attribute): readonly [string, string] {
   const { kind, low, high, lowWord, highWord } = attribute;
   if (kind === 'just-about-right') return [justAboutRightWords[0], justAboutRightWords[4]];
-  return [lowWord ?? String(low), highWord ?? String(high)];
+  return [lowWord ?? shownNumber(low), highWord ?? shownNumber(high)];
 }
 
 /** A scale in one line, for where there is room for a figure only. @example '0 flat … 10 very fizzy' */
@@ -29,7 +30,7 @@ export function scaleLine(attribute: Attribute): string {
   }
   const [low, high] = endWords(attribute);
   const middle = isHedonic(attribute) ? phrase`5 neither, ` : '';
-  return `${attribute.low} ${low}, ${middle}${attribute.high} ${high}`;
+  return `${shownNumber(attribute.low)} ${low}, ${middle}${shownNumber(attribute.high)} ${high}`;
 }
 
 /** One attribute of one cup: its name, its ends, its boxes. */
@@ -41,7 +42,7 @@ export function PenScale({ attribute }: { readonly attribute: Attribute }) {
       <b>{attribute.name}</b>
       <span className="pen-end">{low}</span>
       {boxes.length === 0 ? (
-        <span className="pen-figure">{`${attribute.low}–${attribute.high}`}</span>
+        <span className="pen-figure">{`${shownNumber(attribute.low)}–${shownNumber(attribute.high)}`}</span>
       ) : (
         <span className="pen-boxes">
           {boxes.map((box) => (

@@ -1,7 +1,7 @@
 import { useId, useState, useTransition } from 'react';
 import type { MeasureSystem } from '#core/units/format-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
-import { phrase } from '#core/words/phrase.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import type { CompositionOf } from '#renderer/parts/shelf/jar-contents.ts';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { usePlan } from './plan-context.ts';
@@ -15,7 +15,7 @@ function stepOf(vessel_mL: number, system: MeasureSystem): number {
 
 /** What the slider writes into the plan's field. */
 function pouredText(steps: number, step_mL: number, system: MeasureSystem): string {
-  return system === 'us' ? phrase`${steps / 8} cups` : String(Math.max(1, Math.round(steps * step_mL)));
+  return system === 'us' ? `${shownNumber(steps / 8)} cups` : String(Math.max(1, Math.round(steps * step_mL)));
 }
 
 interface PourSliderProps {

@@ -1,6 +1,7 @@
 import { type Addition, ingredientName } from '#core/trial/formula.ts';
 import { inUnitOf } from '#core/units/format-quantity.ts';
 import type { Unit } from '#core/units/unit-table.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type AdditionDraft, newAddition, newLevel, newPlan, type PlanDraft } from './plan-draft.ts';
@@ -11,7 +12,7 @@ import { bareUnits } from './read-quantity.ts';
 type Trial = ValueOf<'trials:open'>;
 
 function figure(value: number): string {
-  return String(Number(value.toFixed(3)));
+  return shownNumber(Number(value.toFixed(3)));
 }
 
 function inBare(stored: number | null | undefined, unit: Unit): string {

@@ -1,4 +1,6 @@
 import type { PlannedJar } from '#core/trial/plan-trial.ts';
+import { dayOfMonthWords, weekdayWords } from '#renderer/format/moments.ts';
+import { firstDayOfWeek } from '#renderer/format/window-ways.ts';
 
 const day_ms = 86_400_000;
 
@@ -6,7 +8,11 @@ const day_ms = 86_400_000;
 export interface TimeLineDay {
   readonly name: string;
   readonly date: string;
+  /** Of the month. */
+  readonly day: number;
   readonly from: number;
+  /** Whether a week begins with it. */
+  readonly startsWeek: boolean;
 }
 
 export interface TimeLineRow {
@@ -28,9 +34,6 @@ export interface TimeLineOfJars {
   /** Whether the jars' days differ at all. */
   readonly isStaggered: boolean;
 }
-
-const weekday = new Intl.DateTimeFormat('en-GB', { weekday: 'short' });
-const dayOfMonth = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
 
 function midnight(at: number, plusDays = 0): number {
   const day = new Date(at);
@@ -57,7 +60,14 @@ export function timeLineOf(jars: readonly PlannedJar[]): TimeLineOfJars | null {
   const share = (at: number) => (at - begin) / (end - begin);
   const days = Array.from({ length: count }, (_, place): TimeLineDay => {
     const at = midnight(begin, place);
-    return { name: weekday.format(at), date: dayOfMonth.format(at), from: place / count };
+    const startsWeek = new Date(at).getDay() === firstDayOfWeek();
+    return {
+      name: weekdayWords(at),
+      date: dayOfMonthWords(at),
+      day: new Date(at).getDate(),
+      from: place / count,
+      startsWeek,
+    };
   });
   const rows = sane
     .filter(({ replicate }) => replicate === 1)

@@ -7,21 +7,24 @@ import { words } from './words.ts';
 /** More days than this and only some of them are named. */
 const namedDays = 8;
 
+function classOf(place: number, step: number, startsWeek: boolean): string {
+  const name = place % step !== 0 ? 'time-day is-plain' : place % (step * 2) === 0 ? 'time-day' : 'time-day is-second';
+  return startsWeek ? `${name} is-week` : name;
+}
+
 function Days({ days }: { readonly days: readonly TimeLineDay[] }) {
   const step = Math.ceil(days.length / namedDays);
   return (
     <div className="time-days">
-      {days.map(({ name, date, from }, place) => (
+      {days.map(({ name, date, day, from, startsWeek }, place) => (
         <span
           key={date}
-          className={
-            place % step !== 0 ? 'time-day is-plain' : place % (step * 2) === 0 ? 'time-day' : 'time-day is-second'
-          }
+          className={classOf(place, step, startsWeek && place > 0)}
           style={{ insetInlineStart: `${from * 100}%`, inlineSize: `${100 / days.length}%` }}
         >
           {place % step === 0 ? (
             <span>
-              <b>{name}</b> <i>{date.split(' ')[0]}</i>
+              <b>{name}</b> <i>{day}</i>
             </span>
           ) : null}
         </span>

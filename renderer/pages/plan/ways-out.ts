@@ -36,7 +36,7 @@ function pour(volume_mL: number, { draft, measures }: WaysOutOf): WayOut[] {
   }
   const whole = Math.floor(volume_mL);
   if (whole <= 0) return [];
-  return [{ words: words.pour(phrase`${whole} mL`), change: (plan) => ({ ...plan, baseEach: String(whole) }) }];
+  return [{ words: words.pour(`${whole} mL`), change: (plan) => ({ ...plan, baseEach: String(whole) }) }];
 }
 
 const oneEach: WayOut = { words: words.oneOfEach, change: (plan) => ({ ...plan, replicates: 1 }) };

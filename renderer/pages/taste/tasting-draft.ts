@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import '#renderer/app/quiet-zod.ts';
 import { z } from 'zod';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
@@ -72,8 +73,8 @@ export function firstDraft(name: string, jars: readonly string[]): TastingDraft 
       isOwn: false,
       kind: 'scale',
       name: each.name,
-      low: String(each.low),
-      high: String(each.high),
+      low: shownNumber(each.low),
+      high: shownNumber(each.high),
       lowWord: each.lowWord,
       highWord: each.highWord,
     })),

@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { hedonicWord } from '#shared/hedonic-words.ts';
 import { justAboutRightWord, justAboutRightWords } from '#shared/just-about-right-words.ts';
@@ -18,7 +19,7 @@ const justRightKey = 3;
 
 /** What a stored score looks like in its cell. @example cellText({ kind: 'just-about-right', … }, -1) // '2' */
 export function cellText({ kind }: Pick<Scale, 'kind'>, score: number): string {
-  return String(kind === 'just-about-right' ? score + justRightKey : score);
+  return shownNumber(kind === 'just-about-right' ? score + justRightKey : score);
 }
 
 /** The word that a scale has for a score; null where it has none. */

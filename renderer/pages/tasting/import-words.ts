@@ -1,3 +1,4 @@
+import { counting } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { counted } from '#renderer/format/counted.ts';
 import { joined } from '#renderer/format/words.ts';
@@ -43,31 +44,29 @@ export const importWords = {
   preview: phrase`What would happen`,
   rows: (rows: number) => phrase`${counted(rows, 'row')} under the heading.`,
   good: (count: number) =>
-    count === 1 ? phrase`1 score can be taken.` : phrase`${count.toLocaleString('en')} scores can be taken.`,
+    count === 1 ? phrase`1 score can be taken.` : phrase`${counting(count)} scores can be taken.`,
   bad: (count: number) =>
     count === 1
       ? phrase`1 place in the table can’t be taken:`
-      : phrase`${count.toLocaleString('en')} places in the table can’t be taken:`,
+      : phrase`${counting(count)} places in the table can’t be taken:`,
   refused: phrase`What can’t be taken, and why`,
   row: phrase`Row`,
   where: phrase`Column`,
   why: phrase`Why`,
   cells: (count: number) => phrase`(${count} scores)`,
-  more: (count: number) => phrase`and ${count.toLocaleString('en')} more.`,
+  more: (count: number) => phrase`and ${counting(count)} more.`,
   nothingYet: phrase`Nothing has been changed yet.`,
   mend: phrase`Mend the table and paste it again, or take what is good and leave the rest out.`,
-  takeAll: (count: number) =>
-    count === 1 ? phrase`Take this score` : phrase`Take all ${count.toLocaleString('en')} scores`,
+  takeAll: (count: number) => (count === 1 ? phrase`Take this score` : phrase`Take all ${counting(count)} scores`),
   takeGood: (good: number, rows: number) =>
     good === 1
       ? phrase`Take the one good score, leave ${counted(rows, 'row')} out`
-      : phrase`Take the ${good.toLocaleString('en')} good scores, leave ${counted(rows, 'row')} out`,
+      : phrase`Take the ${counting(good)} good scores, leave ${counted(rows, 'row')} out`,
   takeGoodHeading: (good: number) =>
     good === 1
       ? phrase`Take the one good score, leave the rest out`
-      : phrase`Take the ${good.toLocaleString('en')} good scores, leave the rest out`,
+      : phrase`Take the ${counting(good)} good scores, leave the rest out`,
   none: phrase`Nothing in this table can be taken as it is.`,
-  taken: (count: number) =>
-    count === 1 ? phrase`One score is kept.` : phrase`${count.toLocaleString('en')} scores are kept.`,
+  taken: (count: number) => (count === 1 ? phrase`One score is kept.` : phrase`${counting(count)} scores are kept.`),
   closed: phrase`This tasting is closed; no score can be added.`,
 } as const;

@@ -1,4 +1,5 @@
 import type { FocusEvent } from 'react';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
@@ -17,7 +18,7 @@ export interface GridCell {
 /** The two ends of a scale as they stand over its column. */
 export function scaleEnds({ kind, low, high, lowWord, highWord }: Attribute): { low: string; high: string } {
   if (kind === 'just-about-right') return { low: `1 ${justAboutRightWords[0]}`, high: `5 ${justAboutRightWords[4]}` };
-  return { low: `${low} ${lowWord ?? ''}`.trim(), high: `${high} ${highWord ?? ''}`.trim() };
+  return { low: `${shownNumber(low)} ${lowWord ?? ''}`.trim(), high: `${shownNumber(high)} ${highWord ?? ''}`.trim() };
 }
 
 interface ScoreCellProps {

@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { counted } from '#renderer/format/counted.ts';
 import { joined } from '#renderer/format/words.ts';
@@ -79,7 +80,7 @@ export const words = {
 
   sheetLead: phrase`Taste from the first row to the last. Rinse with water in between.`,
   keys: phrase`A digit scores, Enter goes on, arrows move, Backspace takes back. Type 1 then 0 for ten, a comma or point for halves.`,
-  scale: (low: number, high: number) => `${low}–${high}`,
+  scale: (low: number, high: number) => `${shownNumber(low)}–${shownNumber(high)}`,
   kept: (kept: number, all: number) => phrase`${kept} of ${all} kept`,
   keeping: phrase`keeping…`,
   notKept: (count: number) => phrase`${counted(count, 'score')} could not be kept.`,

@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Method } from './words.ts';
@@ -13,7 +14,7 @@ const rightInHundred: Readonly<Record<Method, readonly [number, number]>> = {
 };
 
 function figure(value: number): string {
-  return value.toFixed(1);
+  return fixed(value, 1);
 }
 
 /** d′ with its interval and a plain explanation. An end that the answers do not give is said in words, never left blank. */

@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { counted } from '#renderer/format/counted.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -15,7 +16,7 @@ export function timesInTen(chance: number): string {
 
 /** A count that guessing gives on average. @example luckWords(4.5) // '4.5' */
 export function luckWords(expected: number): string {
-  return expected.toFixed(1).replace('.0', '');
+  return fixed(expected, 1).replace(/[.,]0$/, '');
 }
 
 /**

@@ -4,7 +4,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useAnswers } from '#renderer/app/use-answers.ts';
 import { counted } from '#renderer/format/counted.ts';
-import { dayAndTime } from '#renderer/format/moments.ts';
+import { dayAndTime, wholeDayWords } from '#renderer/format/moments.ts';
 import { useNow } from '#renderer/format/use-now.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
@@ -134,7 +134,7 @@ function WholeToday({ today, trials, now }: { readonly today: Today; readonly tr
 }
 
 function todayLead(now: number): string {
-  return new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long' }).format(now);
+  return wholeDayWords(now);
 }
 
 /** What the kitchen needs now, each thing done in one touch, and the jars themselves. */

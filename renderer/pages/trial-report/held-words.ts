@@ -1,4 +1,5 @@
 import { ingredientName } from '#core/trial/formula.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
@@ -16,7 +17,7 @@ export function heldWords({ held, vessel, base, baseEach_mL, factor }: Trial, me
     factor === 'amount' ? ingredientName(one.ingredient) : additionWords(one, measures),
   );
   const also = Object.entries(held.also).map(([name, value]) => {
-    return `${name} ${typeof value === 'boolean' ? (value ? phrase`yes` : phrase`no`) : value}`;
+    return `${name} ${typeof value === 'boolean' ? (value ? phrase`yes` : phrase`no`) : typeof value === 'number' ? shownNumber(value) : value}`;
   });
   const parts = [
     base === null

@@ -1,4 +1,5 @@
 import { ingredientName } from '#core/trial/formula.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { additionWords, capital, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
@@ -35,7 +36,17 @@ export function HeldFacts({ trial, measures }: { readonly trial: Trial; readonly
   if (held.temperature_C !== null)
     facts.push({ name: phrase`Temperature`, value: measures.temperature(held.temperature_C) });
   for (const [name, value] of Object.entries(held.also)) {
-    facts.push({ name: capital(name), value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });
+    facts.push({
+      name: capital(name),
+      value:
+        typeof value === 'boolean'
+          ? value
+            ? phrase`yes`
+            : phrase`no`
+          : typeof value === 'number'
+            ? shownNumber(value)
+            : value,
+    });
   }
   return <Facts facts={facts} />;
 }

@@ -1,5 +1,6 @@
 import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
 import { sellingCaution, tapWaterCaution } from '#core/ferment/standing-cautions.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
@@ -132,7 +133,7 @@ function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly me
           },
           {
             head: phrase`°Bx`,
-            cell: ({ sheet }) => sheet?.sugar.brix?.toFixed(1) ?? words.notKnown,
+            cell: ({ sheet }) => (sheet?.sugar.brix == null ? words.notKnown : fixed(sheet.sugar.brix, 1)),
             isFigure: true,
           },
           {
@@ -140,7 +141,7 @@ function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly me
             cell: ({ sheet }) =>
               sheet?.alcohol.ifAllSugar_pctVol == null
                 ? words.notKnown
-                : `${sheet.alcohol.ifAllSugar_pctVol.toFixed(1)} % vol`,
+                : `${fixed(sheet.alcohol.ifAllSugar_pctVol, 1)} % vol`,
             isFigure: true,
           },
           {

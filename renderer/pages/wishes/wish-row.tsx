@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { typedNumber } from '#renderer/format/number-field.ts';
 import { capital } from '#renderer/format/words.ts';
@@ -101,7 +102,7 @@ export function WishRow({ place, keeper }: { readonly place: WishPlace; readonly
                   <input
                     {...wiring}
                     inputMode="decimal"
-                    value={typed[end] ?? String(wish[end] ?? '')}
+                    value={typed[end] ?? (wish[end] === undefined || wish[end] === null ? '' : shownNumber(wish[end]))}
                     onChange={({ target }) => setTyped((all) => ({ ...all, [end]: target.value }))}
                     onBlur={keepTyped}
                     onKeyDown={({ key }) => {

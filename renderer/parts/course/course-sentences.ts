@@ -1,6 +1,7 @@
 import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
 import { leastReadings } from '#core/ferment/sugar-decline.ts';
 import { formatQuantity } from '#core/units/format-quantity.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Course, CourseMeasure } from '#renderer/charts/course-chart-data.ts';
 import { counted } from '#renderer/format/counted.ts';
@@ -44,7 +45,7 @@ export function stoodWords({ stood }: Course, { temperature }: Measures): string
 }
 
 const shown: Readonly<Record<CourseMeasure, (value: number, measures: Measures) => string>> = {
-  sugar: (value) => phrase`${value.toFixed(1)} °Bx`,
+  sugar: (value) => phrase`${fixed(value, 1)} °Bx`,
   ph: (value) => phrase`pH ${Number(value.toFixed(2))}`,
   temperature: (value, measures) => measures.temperature(value),
 };

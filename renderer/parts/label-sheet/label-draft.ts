@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import type { PaperName } from '#renderer/parts/paper/paper-size.ts';
 import {
   type GridName,
@@ -42,7 +43,7 @@ const counts: readonly LabelField[] = ['columns', 'rows'];
 
 function gridText(paper: PaperName, grid: GridName): LabelDraft['typed'] {
   const measures = labelGrids[paper].grids[grid];
-  return Object.fromEntries(labelFields.map((field) => [field, String(measures[field])])) as LabelDraft['typed'];
+  return Object.fromEntries(labelFields.map((field) => [field, shownNumber(measures[field])])) as LabelDraft['typed'];
 }
 
 /** A sheet of one of the usual grids, full. */
@@ -54,7 +55,7 @@ export function gridDraft(paper: PaperName, grid: GridName): LabelDraft {
 function inUnit(text: string, from: LengthUnit, to: LengthUnit): string {
   const value = Number(text.replace(',', '.'));
   if (from === to || text.trim() === '' || !Number.isFinite(value)) return text;
-  return String(Number(((value * millimetresPer[from]) / millimetresPer[to]).toFixed(to === 'mm' ? 1 : 3)));
+  return shownNumber(Number(((value * millimetresPer[from]) / millimetresPer[to]).toFixed(to === 'mm' ? 1 : 3)));
 }
 
 /** The same lengths, said in another unit. */

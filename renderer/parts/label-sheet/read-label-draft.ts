@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { typedNumber } from '#renderer/format/number-field.ts';
 import { type PaperSize, paperSizes } from '#renderer/parts/paper/paper-size.ts';
 import type { LabelDraft } from './label-draft.ts';
@@ -48,7 +49,7 @@ export function readLabelDraft(draft: LabelDraft, least: LeastLabel): ReadLabels
   const { unit, typed } = draft;
   const isStrip = draft.medium === 'strip';
   const said = (length_mm: number) =>
-    `${Number((length_mm / millimetresPer[unit]).toFixed(unit === 'mm' ? 1 : 2))} ${unit}`;
+    `${shownNumber(Number((length_mm / millimetresPer[unit]).toFixed(unit === 'mm' ? 1 : 2)))} ${unit}`;
 
   function length(field: LabelField, low_mm: number, fault: string): number {
     const read = typedNumber(typed[field]);

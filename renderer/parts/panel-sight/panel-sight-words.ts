@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { counted } from '#renderer/format/counted.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -31,7 +32,7 @@ export function sightSentence({ samples, tasters, replicates }: Panel, detectabl
   if (detectable === null || detectable > widestGap) {
     return phrase`${who} no gap would show reliably, not even one from end to end of a ten-point scale.`;
   }
-  const size = detectable.toFixed(1);
+  const size = fixed(detectable, 1);
   return size === '1.0'
     ? phrase`${who} a gap of ${size} point would most likely show.`
     : phrase`${who} a gap of ${size} points would most likely show.`;
@@ -59,6 +60,6 @@ export function errorBasis(experience: ValueOf<'panel:experience'> | undefined):
   }
   return {
     errorSd: experience.errorSd,
-    words: phrase`Reckoned with single scores that waver by ${experience.errorSd.toFixed(1)} points, as in ${counted(experience.tastings, 'closed tasting')} of this kitchen.`,
+    words: phrase`Reckoned with single scores that waver by ${fixed(experience.errorSd, 1)} points, as in ${counted(experience.tastings, 'closed tasting')} of this kitchen.`,
   };
 }

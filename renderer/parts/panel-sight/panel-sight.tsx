@@ -1,4 +1,5 @@
 import { lazy, Suspense, useRef, useState } from 'react';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { TakeChart } from '#renderer/charts/take-chart.tsx';
@@ -81,7 +82,7 @@ export function PanelSight(panel: Panel) {
               rows={value.curve.filter(({ difference }) => difference > 0 && Number.isInteger(round(difference)))}
               rowKey={({ difference }) => String(difference)}
               columns={[
-                { head: phrase`Gap (points)`, cell: ({ difference }) => round(difference) },
+                { head: phrase`Gap (points)`, cell: ({ difference }) => shownNumber(round(difference)) },
                 { head: phrase`Chance to see it`, cell: (row) => `${Math.round(row.power * 100)} %`, isFigure: true },
               ]}
             />

@@ -8,6 +8,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
@@ -90,7 +91,7 @@ export function SightDrawing({ sight, upTo, power }: SightDrawingProps) {
                     textAnchor={gap > upTo * 0.8 ? 'end' : 'start'}
                     className="sight-mark-words"
                   >
-                    {gap.toFixed(1)}
+                    {fixed(gap, 1)}
                   </text>
                 </g>
               )

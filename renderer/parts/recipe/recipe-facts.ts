@@ -1,4 +1,5 @@
 import { formatQuantity } from '#core/units/format-quantity.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { capital, coverWords, daysWords, vesselWords } from '#renderer/format/words.ts';
@@ -26,7 +27,17 @@ export function recipeFacts(
   facts.push({ name: phrase`Tried in`, value: vesselLine(vessel, measures) });
   if (base !== null) facts.push({ name: phrase`Tried with`, value: base.name });
   for (const [name, value] of Object.entries(alsoHeld)) {
-    facts.push({ name: capital(name), value: typeof value === 'boolean' ? (value ? 'yes' : 'no') : String(value) });
+    facts.push({
+      name: capital(name),
+      value:
+        typeof value === 'boolean'
+          ? value
+            ? phrase`yes`
+            : phrase`no`
+          : typeof value === 'number'
+            ? shownNumber(value)
+            : value,
+    });
   }
   return facts;
 }

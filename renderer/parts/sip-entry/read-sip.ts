@@ -1,3 +1,4 @@
+import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { hedonicWords } from '#shared/hedonic-words.ts';
 
@@ -65,7 +66,7 @@ export function sipWords(scores: { readonly [Part in SipPart]?: number | null })
       const score = scores[part] ?? null;
       if (score === null) return [];
       const word = part === 'liking' ? hedonicWords[score - 1] : undefined;
-      return [`${part} ${score}${word === undefined ? '' : ` (${word})`}`];
+      return [`${part} ${shownNumber(score)}${word === undefined ? '' : ` (${word})`}`];
     })
     .join(', ');
 }

@@ -1,5 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { counting, decimalMark, fixed, layDecimalMark, numberShown } from '#core/words/figures.ts';
+import { formatQuantity } from '#core/units/format-quantity.ts';
+import { parseNumber } from '#core/units/parse-number.ts';
+import { counting, decimalMark, fixed, layDecimalMark, numberShown, withPoint } from '#core/words/figures.ts';
 import { layWords, wordsOf } from '#core/words/laid-words.ts';
 import { keyOf, phrase } from '#core/words/phrase.ts';
 
@@ -74,5 +76,21 @@ describe('figures', () => {
       expect(numberShown('−3 °C')).toBe(-3);
     }
     expect(numberShown('none')).toBeNaN();
+  });
+
+  it('stand so in quantities, which are read back as they were shown', () => {
+    layDecimalMark(',');
+    expect(formatQuantity(946.35, 'volume', 'metric')).toBe('946 mL');
+    expect(formatQuantity(1250, 'mass', 'metric')).toBe('1,25 kg');
+    expect(parseNumber(formatQuantity(1.052, 'sg', 'metric'))).toEqual({ value: 1.052, rest: '' });
+    layDecimalMark('.');
+    expect(parseNumber('1,052')).toBeNull();
+  });
+
+  it('have the point in files, and the chosen mark again afterwards, also when the work failed', async () => {
+    layDecimalMark(',');
+    expect(await withPoint(async () => fixed(2.5, 1))).toBe('2.5');
+    await expect(withPoint(() => Promise.reject(new Error('full')))).rejects.toThrow('full');
+    expect(fixed(2.5, 1)).toBe('2,5');
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readAskMessage } from '#hosts/ipc/read-ask-message.ts';
+import { readAsk } from '#hosts/loopback/messages.ts';
 
 describe('readAskMessage', () => {
   test('takes mark, name and input, and nothing besides', () => {
@@ -32,5 +33,30 @@ describe('readAskMessage', () => {
     [{ ask: 'a', name: 'n'.repeat(201), input: {} }],
   ])('refuses %j', (value) => {
     expect(readAskMessage(value)).toBeNull();
+  });
+
+  test('keeps the ways of an answer where they are some, and takes no others', () => {
+    const asked = { ask: 'a1', name: 'kitchen:open', input: {} };
+    expect(readAskMessage({ ...asked, ways: { language: 'pt-BR', decimal: ',', more: 1 } })?.ways).toEqual({
+      language: 'pt-BR',
+      decimal: ',',
+    });
+    expect(readAsk({ ...asked, ways: { language: 'de', decimal: ',' } })?.ways).toEqual({
+      language: 'de',
+      decimal: ',',
+    });
+    for (const ways of [
+      null,
+      'de',
+      {},
+      { language: '../../etc', decimal: '.' },
+      { language: 'de', decimal: ';' },
+      { language: 'x'.repeat(90), decimal: '.' },
+    ]) {
+      expect([readAskMessage({ ...asked, ways }), readAsk({ ...asked, ways })], JSON.stringify(ways)).toEqual([
+        null,
+        null,
+      ]);
+    }
   });
 });

@@ -1,9 +1,11 @@
 // @vitest-environment happy-dom
 import { afterEach, describe, expect, it } from 'vitest';
+import { decimalMark, fixed } from '#core/words/figures.ts';
 import { timeWords } from '#renderer/format/moments.ts';
-import { changeWindowWays, layTheme, windowWays } from '#renderer/format/window-ways.ts';
+import { systemDecimal, systemFirstDay, systemTwelveHours } from '#renderer/format/system-ways.ts';
+import { changeWindowWays, firstDayOfWeek, layTheme, windowWays } from '#renderer/format/window-ways.ts';
 
-afterEach(() => changeWindowWays({ theme: 'system', hours: 'system' }));
+afterEach(() => changeWindowWays({ theme: 'system', hours: 'system', decimal: 'system', firstDay: 'system' }));
 
 describe('the ways of a window', () => {
   it('says hours as chosen', () => {
@@ -22,5 +24,36 @@ describe('the ways of a window', () => {
     layTheme(document.documentElement);
     expect(document.documentElement.dataset.theme).toBeUndefined();
     expect(windowWays().theme).toBe('system');
+  });
+
+  it('writes figures with the mark as chosen, and keeps it', () => {
+    changeWindowWays({ decimal: ',' });
+    expect([decimalMark(), fixed(2.5, 1)]).toEqual([',', '2,5']);
+    expect(localStorage.getItem('sidejar.window')).toContain('"decimal":","');
+    changeWindowWays({ decimal: '.' });
+    expect(fixed(2.5, 1)).toBe('2.5');
+  });
+
+  it('begins a week as chosen', () => {
+    const begins = (['monday', 'saturday', 'sunday'] as const).map((firstDay) => {
+      changeWindowWays({ firstDay });
+      return firstDayOfWeek();
+    });
+    expect(begins).toEqual([1, 6, 0]);
+  });
+});
+
+describe('what the system has', () => {
+  it('is a point or a comma, by its language', () => {
+    expect(['en-GB', 'de-DE', 'fr-FR'].map(systemDecimal)).toEqual(['.', ',', ',']);
+  });
+
+  it('is twelve or twenty-four hours, by its language', () => {
+    expect(['en-US', 'de-DE'].map(systemTwelveHours)).toEqual([true, false]);
+  });
+
+  // Unicode CLDR, supplemental week data: from memory.
+  it('is the day on which weeks begin there', () => {
+    expect(['en-US', 'de-DE', 'ar-EG'].map((locale) => systemFirstDay(locale))).toEqual([0, 1, 6]);
   });
 });

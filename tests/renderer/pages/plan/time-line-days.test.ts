@@ -1,5 +1,7 @@
-import { describe, expect, it } from 'vitest';
+// @vitest-environment happy-dom
+import { describe, expect, it, onTestFinished } from 'vitest';
 import type { PlannedJar } from '#core/trial/plan-trial.ts';
+import { changeWindowWays } from '#renderer/format/window-ways.ts';
 import { timeLineOf } from '#renderer/pages/plan/time-line-days.ts';
 
 // Local times without an offset: the line goes by this machine's calendar.
@@ -43,5 +45,18 @@ describe('timeLineOf(jars)', () => {
     expect(timeLineOf([])).toBeNull();
     expect(timeLineOf([jar('A', 'a', '2026-05-02T00:00', '2026-05-01T00:00')])).toBeNull();
     expect(timeLineOf([jar('A', 'a', '2026-05-02T00:00', '2029-05-01T00:00')])).toBeNull();
+  });
+
+  it('marks the days on which a week begins, as this window has it', () => {
+    onTestFinished(() => changeWindowWays({ firstDay: 'system' }));
+    // 1 May 2026 is a Friday.
+    const days = () =>
+      timeLineOf([jar('A', 'long', '2026-05-01T12:00', '2026-05-12T12:00')])
+        ?.days.filter(({ startsWeek }) => startsWeek)
+        .map(({ name, day }) => `${name} ${day}`);
+    changeWindowWays({ firstDay: 'monday' });
+    expect(days()).toEqual(['Mon 4', 'Mon 11']);
+    changeWindowWays({ firstDay: 'sunday' });
+    expect(days()).toEqual(['Sun 3', 'Sun 10']);
   });
 });
