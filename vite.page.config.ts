@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { licenceList } from './scripts/dependencies/licence-list.ts';
+import { preloadMain } from './scripts/preload-main.ts';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 /** What goes along with the program: the page shows it without asking anybody. */
@@ -15,7 +16,7 @@ export default defineConfig({
   base: './',
   publicDir: false,
   define: { __MADE_OF__: JSON.stringify(madeOf) },
-  plugins: [react()],
+  plugins: [react(), preloadMain('renderer/app/main.tsx')],
   build: {
     outDir: fileURLToPath(new URL('dist/page', import.meta.url)),
     emptyOutDir: true,

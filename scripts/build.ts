@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { InlineConfig } from 'vite';
 import { sourceHash } from './source-hash.ts';
@@ -51,6 +51,7 @@ export async function buildAll(options: { quiet?: boolean } = {}): Promise<void>
   await build({ configFile: join(root, 'vite.page.config.ts'), logLevel: quiet ? 'warn' : 'info' });
   await build(nodeSide({ main: 'electron/main.ts', 'desk-worker': 'electron/desk/desk-worker.ts' }, 'es', quiet));
   await build(nodeSide({ preload: 'electron/preload.ts' }, 'cjs', quiet));
+  cpSync(join(root, 'words'), join(out, 'words'), { recursive: true });
   writeFileSync(stamp, hash);
 }
 

@@ -2,8 +2,14 @@ import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-const folders = ['core', 'shared', 'electron', 'renderer'];
-const files = ['vite.page.config.ts', 'scripts/build.ts', 'package-lock.json', 'package.json'];
+const folders = ['core', 'shared', 'electron', 'renderer', 'words'];
+const files = [
+  'vite.page.config.ts',
+  'scripts/build.ts',
+  'scripts/preload-main.ts',
+  'package-lock.json',
+  'package.json',
+];
 
 function below(root: string, folder: string): string[] {
   return readdirSync(join(root, folder), { recursive: true, withFileTypes: true })

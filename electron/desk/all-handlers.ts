@@ -32,6 +32,7 @@ import { tastingHandlers } from './tastings.ts';
 import { timelineHandlers } from './timeline.ts';
 import { todayHandlers } from './today.ts';
 import { trialHandlers } from './trials.ts';
+import { wordsComputers } from './words.ts';
 
 /** Every request that needs a kitchen has its handler here: leaving one out does not type-check. */
 export const allHandlers: Handlers<KitchenName> = {
@@ -71,4 +72,5 @@ export const allComputers: Computers<ComputingName> = {
   ...panelSightComputers,
   ...discriminationDesignComputers,
   ...fermentComputers,
+  ...wordsComputers,
 };

@@ -1,3 +1,5 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { parentPort, workerData } from 'node:worker_threads';
 import { layDecimalMark } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
@@ -7,14 +9,19 @@ import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteFailure } from '#store/sqlite-failure.ts';
 import { deskOf } from './desk.ts';
 import { noteMistake, noteMistakesIn } from './mistake-log.ts';
-import type { FromDesk, ToDesk } from './worker-messages.ts';
+import { speak } from './tongue.ts';
+import { lookForWordsIn } from './translation-files.ts';
+import type { DeskData, FromDesk, ToDesk } from './worker-messages.ts';
 
 // The desk's thread: opens the kitchen when one is needed, and answers requests in the order they come.
 
 const port = parentPort;
 if (port === null) throw new Error('The desk runs as a worker thread.');
-const { store, makes, log } = workerData as { store: string; makes: 'any' | 'writes'; log: string | null };
+const { store, makes, log, ownWords } = workerData as DeskData;
 if (log !== null) noteMistakesIn(log);
+// Built, the program's words lie beside this file; from source, at the top of the checkout.
+const builtWords = join(import.meta.dirname, 'words');
+lookForWordsIn(existsSync(builtWords) ? builtWords : join(import.meta.dirname, '..', '..', 'words'), ownWords);
 
 function post(message: FromDesk): void {
   port?.postMessage(message);
@@ -41,6 +48,7 @@ const desk = deskOf(opening, { onMistake: (error, request) => noteMistake(error,
 
 async function answer(message: Extract<ToDesk, { kind: 'ask' }>): Promise<void> {
   layDecimalMark(message.ways?.decimal ?? '.');
+  speak(message.ways?.language ?? 'en');
   const envelope = await desk.handle(message.name, message.input, {
     progress: (done, total) => post({ kind: 'progress', ask: message.ask, done, total }),
     assertGoing() {

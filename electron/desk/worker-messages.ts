@@ -3,6 +3,16 @@ import type { Envelope } from '#shared/failure.ts';
 
 // What passes between a host and the desk's worker thread.
 
+/** What a desk's thread is started with. */
+export interface DeskData {
+  readonly store: string;
+  readonly makes: 'any' | 'writes';
+  /** Where the program's own mistakes are noted; null notes none. */
+  readonly log: string | null;
+  /** The folder of a person's own translations; null for none. */
+  readonly ownWords: string | null;
+}
+
 export type ToDesk =
   | {
       readonly kind: 'ask';

@@ -1,8 +1,10 @@
+import { join } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
 import { isApart } from '#shared/apart-requests.ts';
 import type { AskMessage, DeskEvent } from '#shared/carriage.ts';
 
 import type { Envelope } from '#shared/failure.ts';
+import { dataFolder } from './default-store.ts';
 import { type DeskThread, startDeskThread } from './desk-thread.ts';
 
 /** A line to the desk in its worker thread: what every host holds in its hand. */
@@ -26,6 +28,8 @@ export interface DeskLineOptions {
   readonly beside?: 'in-place' | ((file: string) => void);
   /** Told when another kitchen was opened in this one's place. */
   readonly onMoved?: (file: string) => void;
+  /** The folder of a person's own translations; `words` in the data folder unless said. */
+  readonly ownWords?: string;
   /** Where a person works for hours: the kitchen is tended after the first answer and then daily; told how that went. */
   readonly onTended?: (envelope: Envelope<unknown>) => void;
 }
@@ -42,13 +46,14 @@ const tendsEvery_ms = 24 * 3_600_000;
  */
 export function openDeskLine(options: DeskLineOptions): DeskLine {
   const { worker, makes = 'any', log, beside, onMoved, onTended } = options;
+  const words = options.ownWords ?? join(dataFolder(process.platform, process.env), 'words');
   const listeners = new Set<(event: DeskEvent) => void>();
   const onEvent = (event: DeskEvent): void => {
     for (const listener of listeners) listener(event);
   };
   let store = options.store;
   const start = (file = store): DeskThread =>
-    startDeskThread({ worker, store: file, makes, log: log ?? null, onEvent });
+    startDeskThread({ worker, store: file, makes, log: log ?? null, ownWords: words, onEvent });
   let main = start();
   const asides = new Set<DeskThread>();
   const underWay = new Map<string, DeskThread>();

@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import { phrase } from '#core/words/phrase.ts';
-import type { FromDesk, ToDesk } from '#desk/worker-messages.ts';
+import type { DeskData, FromDesk, ToDesk } from '#desk/worker-messages.ts';
 import type { AskMessage, DeskEvent } from '#shared/carriage.ts';
 import type { Envelope } from '#shared/failure.ts';
 
@@ -14,12 +14,8 @@ export interface DeskThread {
   end(): Promise<void>;
 }
 
-export interface DeskThreadOptions {
+export interface DeskThreadOptions extends DeskData {
   readonly worker: URL;
-  readonly store: string;
-  readonly makes: 'any' | 'writes';
-  /** Where the program's own mistakes are noted; null notes none. */
-  readonly log: string | null;
   onEvent(event: DeskEvent): void;
 }
 
@@ -28,8 +24,8 @@ function gone(): Envelope<never> {
   return { ok: false, error: { code: 'internal', message } };
 }
 
-export function startDeskThread({ worker: file, store, makes, log, onEvent }: DeskThreadOptions): DeskThread {
-  const worker = new Worker(file, { workerData: { store, makes, log } });
+export function startDeskThread({ worker: file, onEvent, ...data }: DeskThreadOptions): DeskThread {
+  const worker = new Worker(file, { workerData: data });
   const waiting = new Map<string, { settle: (envelope: Envelope<unknown>) => void; stopFlag: Int32Array }>();
   let isGone = false;
 

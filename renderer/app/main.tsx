@@ -4,7 +4,7 @@ import './base.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { fetchDrawings } from '#renderer/charts/late-drawings.ts';
-import { layDecimal, layTheme } from '#renderer/format/window-ways.ts';
+import { layTheme } from '#renderer/format/window-ways.ts';
 import { Failure } from '#shared/failure.ts';
 import { App } from './app.tsx';
 import { ask, connect } from './ask.ts';
@@ -28,7 +28,6 @@ async function start(): Promise<void> {
   const place = document.getElementById('root');
   if (place === null) throw new Error('The page has no place to draw in.');
   layTheme(document.documentElement);
-  layDecimal();
   const root = createRoot(place);
   const bridge = await findBridge({ window });
   const turnAway = () => {

@@ -1,4 +1,5 @@
 import { layDecimalMark } from '#core/words/figures.ts';
+import { isLanguageTag } from '#shared/asked-ways.ts';
 import { systemDecimal, systemFirstDay, systemTwelveHours } from './system-ways.ts';
 
 // How this window shows things: kept by the window, not by the kitchen, which others may open on other machines.
@@ -9,6 +10,8 @@ export const decimalWays = ['system', '.', ','] as const;
 export const firstDays = ['system', 'monday', 'saturday', 'sunday'] as const;
 
 export interface WindowWays {
+  /** A BCP 47 tag; `system`: the machine's own, where there are words of it, else English. */
+  readonly language: string;
   readonly theme: (typeof themes)[number];
   readonly hours: (typeof hourWays)[number];
   readonly decimal: (typeof decimalWays)[number];
@@ -16,7 +19,13 @@ export interface WindowWays {
 }
 
 const place = 'sidejar.window';
-const usual: WindowWays = { theme: 'system', hours: 'system', decimal: 'system', firstDay: 'system' };
+const usual: WindowWays = {
+  language: 'system',
+  theme: 'system',
+  hours: 'system',
+  decimal: 'system',
+  firstDay: 'system',
+};
 
 function oneOf<Way extends string>(ways: readonly Way[], given: unknown, otherwise: Way): Way {
   return ways.find((way) => way === given) ?? otherwise;
@@ -26,6 +35,7 @@ function stored(): WindowWays {
   try {
     const given = JSON.parse(globalThis.localStorage?.getItem(place) ?? '{}') as Partial<Record<string, unknown>>;
     return {
+      language: isLanguageTag(given.language) ? given.language : usual.language,
       theme: oneOf(themes, given.theme, usual.theme),
       hours: oneOf(hourWays, given.hours, usual.hours),
       decimal: oneOf(decimalWays, given.decimal, usual.decimal),

@@ -24,6 +24,7 @@ import { tastingRequests } from './tastings.ts';
 import { timelineRequests } from './timeline.ts';
 import { todayRequests } from './today.ts';
 import { trialRequests } from './trials.ts';
+import { wordsRequests } from './words.ts';
 
 /** Every request there is. Screens, hosts, scripts and tests all go by this one list. */
 export const allRequests = {
@@ -52,6 +53,7 @@ export const allRequests = {
   ...readingsTableRequests,
   ...todayRequests,
   ...bottleRequests,
+  ...wordsRequests,
 } as const;
 
 export type RequestName = keyof typeof allRequests;

@@ -13,6 +13,8 @@ const dist = join(import.meta.dirname, '..', '..', 'dist');
 export interface Workbench {
   readonly page: Page;
   readonly store: string;
+  /** The folder of one's own translations. */
+  readonly ownWords: string;
   ask<Name extends RequestName>(name: Name, input: AskedOf<Name>): Promise<ValueOf<Name>>;
   /** A fresh address with its ticket. */
   address(): string;
@@ -37,8 +39,9 @@ export const test = base.extend<{ workbench: Workbench; sample: Workbench }>({
   workbench: async ({ page }, use) => {
     const folder = mkdtempSync(join(tmpdir(), 'sidejar-e2e-'));
     const store = join(folder, 'kitchen.sidejar');
+    const ownWords = join(folder, 'words');
     const worker = pathToFileURL(join(dist, 'desk-worker.js'));
-    const line = openDeskLine({ worker, store, beside: 'in-place' });
+    const line = openDeskLine({ worker, store, ownWords, beside: 'in-place' });
     const loopback = await startLoopback({ line, page: join(dist, 'page'), port: 0 });
     const complaints: string[] = [];
     page.on('console', (message) => {
@@ -48,6 +51,7 @@ export const test = base.extend<{ workbench: Workbench; sample: Workbench }>({
     await use({
       page,
       store,
+      ownWords,
       ask: (name, input) => answered(line, name, input),
       address: () => loopback.address(),
       async open(screen = '/') {

@@ -16,8 +16,8 @@ function failed(code: FailureCode, message: string): Envelope<never> {
   return { ok: false, error: { code, message } };
 }
 
-const shut = phrase`This page’s key is not accepted any more. Press Enter in the terminal for a fresh address.`;
-const silent = phrase`The kitchen does not answer. Is its terminal still open? What was saved is kept.`;
+const shut = () => phrase`This page’s key is not accepted any more. Press Enter in the terminal for a fresh address.`;
+const silent = () => phrase`The kitchen does not answer. Is its terminal still open? What was saved is kept.`;
 
 function isEnvelope(value: unknown): value is Envelope<unknown> {
   return typeof value === 'object' && value !== null && typeof (value as { ok?: unknown }).ok === 'boolean';
@@ -55,10 +55,10 @@ export function loopbackBridge({ key, fetch: carry = fetch, firstPause_ms = 500 
         const response = await carry('/ask', { method: 'POST', headers, body: JSON.stringify(message) });
         const answer: unknown = await response.json().catch(() => null);
         if (isEnvelope(answer)) return answer;
-        if (response.status === 401 || response.status === 403) return failed('not-allowed', shut);
-        return failed('internal', silent);
+        if (response.status === 401 || response.status === 403) return failed('not-allowed', shut());
+        return failed('internal', silent());
       } catch {
-        return failed('internal', silent);
+        return failed('internal', silent());
       }
     },
     stop(ask) {

@@ -9,6 +9,7 @@ import {
   windowWays,
 } from '#renderer/format/window-ways.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { LanguageChoice } from './language-choice.tsx';
 import { windowWords } from './window-words.ts';
 
 interface WayProps<Way extends string> {
@@ -46,6 +47,7 @@ export function ThisWindow() {
     <section className="section">
       <h2>{windowWords.title}</h2>
       <div className="data-window">
+        <LanguageChoice />
         <WayChoice
           label={windowWords.theme}
           ways={themes}
