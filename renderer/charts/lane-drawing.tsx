@@ -9,6 +9,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { laneAxisProps } from './chart-axes.ts';
 import { markPath } from './mark-path.ts';
@@ -97,7 +98,7 @@ function LaneMarks({ chart }: { readonly chart: LaneChart }) {
               textAnchor={isTight ? 'middle' : 'start'}
               className="chart-mean-words"
             >
-              {value.toFixed(chart.digits).replace('-', '−')}
+              {fixed(value, chart.digits).replace('-', '−')}
             </text>
           </g>
         );

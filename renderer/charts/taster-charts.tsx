@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -163,5 +164,5 @@ export function AgreementChart({ of: { attribute, tasters, sentence } }: TasterC
 }
 
 function twoPlaces(value: number | null): string {
-  return value === null ? '–' : value.toFixed(2).replace('-', '−');
+  return value === null ? '–' : fixed(value, 2).replace('-', '−');
 }

@@ -1,5 +1,6 @@
 import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { isHedonic } from '#shared/hedonic-words.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
@@ -11,7 +12,7 @@ const mostBoxes = 12;
 
 /** What each box of a scale says; empty where a figure has to be written. */
 export function boxesOf({ kind, low, high }: Attribute): string[] {
-  if (kind === 'just-about-right') return ['−−', '−', 'right', '+', '++'];
+  if (kind === 'just-about-right') return ['−−', '−', phrase`right`, '+', '++'];
   if (!Number.isInteger(low) || !Number.isInteger(high) || high - low >= mostBoxes) return [];
   return Array.from({ length: high - low + 1 }, (_, place) => String(low + place).replace('-', '−'));
 }
@@ -19,14 +20,16 @@ export function boxesOf({ kind, low, high }: Attribute): string[] {
 /** The words at a scale's two ends; its figures where it has none. */
 export function endWords(attribute: Attribute): readonly [string, string] {
   const { kind, low, high, lowWord, highWord } = attribute;
-  if (kind === 'just-about-right') return [justAboutRightWords[0], justAboutRightWords[4]];
-  return [lowWord ?? shownNumber(low), highWord ?? shownNumber(high)];
+  if (kind === 'just-about-right') return [scaleWord(justAboutRightWords[0]), scaleWord(justAboutRightWords[4])];
+  return [scaleWord(lowWord ?? shownNumber(low)), scaleWord(highWord ?? shownNumber(high))];
 }
 
 /** A scale in one line, for where there is room for a figure only. @example '0 flat … 10 very fizzy' */
 export function scaleLine(attribute: Attribute): string {
   if (attribute.kind === 'just-about-right') {
-    return justAboutRightWords.map((word, place) => `${String(place - 2).replace('-', '−')} ${word}`).join(', ');
+    return justAboutRightWords
+      .map((word, place) => `${String(place - 2).replace('-', '−')} ${scaleWord(word)}`)
+      .join(', ');
   }
   const [low, high] = endWords(attribute);
   const middle = isHedonic(attribute) ? phrase`5 neither, ` : '';

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { phrase } from '#core/words/phrase.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { TasterForm } from '#renderer/parts/taster-form/taster-form.tsx';
@@ -34,7 +35,10 @@ export function TasterChoice({ tasters, chosen, isAlone, onChange }: TasterChoic
             <span>
               {name}
               {avoids.length > 0 || avoidsAlcohol ? (
-                <span className="soft small"> {words.avoids([...avoids, ...(avoidsAlcohol ? ['alcohol'] : [])])}</span>
+                <span className="soft small">
+                  {' '}
+                  {words.avoids([...avoids, ...(avoidsAlcohol ? [phrase`alcohol`] : [])])}
+                </span>
               ) : null}
             </span>
           </label>

@@ -20,7 +20,7 @@ import { words } from './words.ts';
 type Taster = ValueOf<'tasters:list'>['tasters'][number];
 
 function avoidWords({ avoids, avoidsAlcohol }: Taster): string {
-  const all = [...avoids, ...(avoidsAlcohol ? ['alcohol'] : [])];
+  const all = [...avoids, ...(avoidsAlcohol ? [phrase`alcohol`] : [])];
   return all.length === 0 ? phrase`avoids nothing that we know of` : phrase`avoids ${joined(all)}`;
 }
 

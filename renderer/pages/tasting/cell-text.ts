@@ -1,5 +1,6 @@
 import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import { hedonicWord } from '#shared/hedonic-words.ts';
 import { justAboutRightWord, justAboutRightWords } from '#shared/just-about-right-words.ts';
 
@@ -24,12 +25,14 @@ export function cellText({ kind }: Pick<Scale, 'kind'>, score: number): string {
 
 /** The word that a scale has for a score; null where it has none. */
 export function cellWord(scale: Scale, score: number): string | null {
-  return scale.kind === 'just-about-right' ? justAboutRightWord(score) : hedonicWord(scale, score);
+  const word = scale.kind === 'just-about-right' ? justAboutRightWord(score) : hedonicWord(scale, score);
+  return word === null ? null : scaleWord(word);
 }
 
 /** What can be chosen with the mouse: each step's key and its word, or each place. Empty for a plain scale. */
 export function cellSteps({ kind, high }: Scale): { readonly text: string; readonly word: string }[] {
-  if (kind === 'just-about-right') return justAboutRightWords.map((word, step) => ({ text: String(step + 1), word }));
+  if (kind === 'just-about-right')
+    return justAboutRightWords.map((word, step) => ({ text: String(step + 1), word: scaleWord(word) }));
   if (kind !== 'place') return [];
   return Array.from({ length: high }, (_, place) => ({ text: String(place + 1), word: phrase`place ${place + 1}` }));
 }

@@ -1,3 +1,4 @@
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import { hedonicWords } from '#shared/hedonic-words.ts';
 import { words } from './words.ts';
 import './hedonic-legend.css';
@@ -10,7 +11,7 @@ export function HedonicLegend() {
       <ol className="hedonic-words">
         {hedonicWords.map((word, position) => (
           <li key={word}>
-            <strong>{position + 1}</strong> {word}
+            <strong>{position + 1}</strong> {scaleWord(word)}
           </li>
         ))}
       </ol>

@@ -1,3 +1,4 @@
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import { type Column, DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { justAboutRightWord } from '#shared/just-about-right-words.ts';
@@ -12,7 +13,7 @@ function answerWords(scores: Scores, taster: string, sample: string, { name, kin
   const answers = scores
     .filter((one) => one.taster === taster && one.sample === sample && one.attribute === name)
     .toSorted((a, b) => a.replicate - b.replicate)
-    .map(({ score }) => (kind === 'place' ? String(score) : (justAboutRightWord(score) ?? String(score))));
+    .map(({ score }) => (kind === 'place' ? String(score) : scaleWord(justAboutRightWord(score) ?? String(score))));
   return answers.length === 0 ? words.noAnswer : answers.join('; ');
 }
 

@@ -1,6 +1,7 @@
 import type { FocusEvent } from 'react';
 import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
 import { cellSteps, cellWord, readCell, typeInto } from './cell-text.ts';
@@ -17,8 +18,12 @@ export interface GridCell {
 
 /** The two ends of a scale as they stand over its column. */
 export function scaleEnds({ kind, low, high, lowWord, highWord }: Attribute): { low: string; high: string } {
-  if (kind === 'just-about-right') return { low: `1 ${justAboutRightWords[0]}`, high: `5 ${justAboutRightWords[4]}` };
-  return { low: `${shownNumber(low)} ${lowWord ?? ''}`.trim(), high: `${shownNumber(high)} ${highWord ?? ''}`.trim() };
+  if (kind === 'just-about-right')
+    return { low: `1 ${scaleWord(justAboutRightWords[0])}`, high: `5 ${scaleWord(justAboutRightWords[4])}` };
+  return {
+    low: `${shownNumber(low)} ${scaleWord(lowWord ?? '')}`.trim(),
+    high: `${shownNumber(high)} ${scaleWord(highWord ?? '')}`.trim(),
+  };
 }
 
 interface ScoreCellProps {

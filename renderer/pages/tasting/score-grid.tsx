@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { phrase } from '#core/words/phrase.ts';
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
 import { isWholePlace } from './cell-text.ts';
 import { type GridPlace, gridMove } from './grid-moves.ts';
@@ -152,7 +153,7 @@ export function ScoreGrid(props: ScoreGridProps) {
               <strong>{attribute.name}</strong>
               <span className="small soft">{scaleEnds(attribute).low}</span>
               {attribute.kind === 'just-about-right' ? (
-                <span className="small soft">{`3 ${justAboutRightWords[2]}`}</span>
+                <span className="small soft">{`3 ${scaleWord(justAboutRightWords[2])}`}</span>
               ) : null}
               <span className="small soft">{scaleEnds(attribute).high}</span>
             </th>

@@ -1,3 +1,4 @@
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import { justAboutRightWords } from '#shared/just-about-right-words.ts';
 import { words } from './words.ts';
 import './hedonic-legend.css';
@@ -10,7 +11,7 @@ export function StepLegend({ names }: { readonly names: readonly string[] }) {
       <ol className="hedonic-words">
         {justAboutRightWords.map((word, position) => (
           <li key={word}>
-            <strong>{position + 1}</strong> {word}
+            <strong>{position + 1}</strong> {scaleWord(word)}
           </li>
         ))}
       </ol>

@@ -20,7 +20,10 @@ export function JarTable({ trial, measures }: { readonly trial: Trial; readonly 
       rowKey={({ id }) => id}
       columns={[
         { head: phrase`Jar`, cell: ({ label }) => label },
-        { head: phrase`Level`, cell: ({ levelName, isControl }) => `${levelName}${isControl ? ' (control)' : ''}` },
+        {
+          head: phrase`Level`,
+          cell: ({ levelName, isControl }) => `${levelName}${isControl ? phrase` (control)` : ''}`,
+        },
         { head: phrase`Added`, cell: ({ level }) => joined(additionsOf(level)) || words.nothingAdded },
         { head: phrase`Base`, cell: ({ base_mL }) => measures.volume(base_mL), isFigure: true },
         { head: phrase`State`, cell: ({ state }) => jarStateWords[state] },

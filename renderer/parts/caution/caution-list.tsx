@@ -25,12 +25,12 @@ const grave: readonly CautionCode[] = [
 ];
 
 const names: Readonly<Partial<Record<CautionCode, string>>> = {
-  'alcohol-bound': 'alcohol',
+  'alcohol-bound': phrase`alcohol`,
   'cold-start': phrase`the cold start`,
-  'ph-measure': 'acidity',
+  'ph-measure': phrase`acidity`,
   'live-drink': phrase`who should ask first`,
   'chlorinated-water': phrase`tap water`,
-  selling: 'selling',
+  selling: phrase`selling`,
 };
 
 interface CautionListProps {

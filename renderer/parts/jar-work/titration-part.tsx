@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react';
 import { titrationEndPoints } from '#core/ferment/acidity.ts';
 import { titrantCaution } from '#core/ferment/reading-cautions.ts';
 import { type TitrationAcid, titrationAcids } from '#core/units/parse-reading.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { amountOf, typedWithin } from '#renderer/format/typed-amount.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
@@ -18,6 +19,14 @@ const said = words.titration;
 const sampleRange = { unit: 'mL', low: 0, high: 1000, isAbove: true, example: '20' };
 const titrantRange = { unit: 'mL', low: 0, high: 1000, example: '6.2' };
 const normalityRange = { unit: 'N', low: 0.001, high: 2, example: '0.1' };
+
+const acidNames: Readonly<Record<TitrationAcid, string>> = {
+  lactic: phrase`lactic`,
+  acetic: phrase`acetic`,
+  citric: phrase`citric`,
+  malic: phrase`malic`,
+  tartaric: phrase`tartaric`,
+};
 
 /** Titratable acidity from a titration, worked out and logged as a reading with how it was done. */
 export function TitrationPart({ watched }: { readonly watched: Watched }) {
@@ -72,7 +81,7 @@ export function TitrationPart({ watched }: { readonly watched: Watched }) {
               <select {...wiring} value={acid} onChange={({ target }) => setAcid(target.value as TitrationAcid)}>
                 {titrationAcids.map((one) => (
                   <option key={one} value={one}>
-                    {one}
+                    {acidNames[one]}
                   </option>
                 ))}
               </select>

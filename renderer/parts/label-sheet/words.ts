@@ -19,12 +19,16 @@ const fields: Readonly<Record<LabelField, string>> = {
   down: phrase`Gap below a label`,
 };
 
+function gridWords(across: string, down: string): string {
+  return phrase`${across} beside each other, ${down} below`;
+}
+
 export const words = {
   medium: phrase`Print on`,
   media,
   grid: phrase`Labels on the sheet`,
   own: phrase`a sheet of my own measures`,
-  gridNamed: (grid: GridName) => phrase`${grid.replace('×', ' beside each other, ')} below`,
+  gridNamed: (grid: GridName) => gridWords(...(grid.split('×') as [string, string])),
   unit: phrase`Measured in`,
   units: { mm: phrase`millimetres`, in: phrase`inches` },
   fields,

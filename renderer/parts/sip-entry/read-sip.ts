@@ -1,5 +1,6 @@
 import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
+import { scaleWord } from '#renderer/format/scale-words.ts';
 import { hedonicWords } from '#shared/hedonic-words.ts';
 
 // A sip in four digits: tang, fizz, sweetness, liking.
@@ -66,7 +67,7 @@ export function sipWords(scores: { readonly [Part in SipPart]?: number | null })
       const score = scores[part] ?? null;
       if (score === null) return [];
       const word = part === 'liking' ? hedonicWords[score - 1] : undefined;
-      return [`${part} ${shownNumber(score)}${word === undefined ? '' : ` (${word})`}`];
+      return [`${part} ${shownNumber(score)}${word === undefined ? '' : ` (${scaleWord(word)})`}`];
     })
     .join(', ');
 }
