@@ -10,6 +10,7 @@ import { type NamedScore, scalesOfTrial } from '#store/tastings.ts';
 import { levelsOfTrial } from '#store/trials.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
+import { remembered } from './remembered-analysis.ts';
 
 function wishesOf(kitchen: Kitchen, trial: string): Row<'wishes'>[] {
   return kitchen.read.all<Row<'wishes'>>('SELECT * FROM wishes WHERE trial_id = ? ORDER BY created_at, id', trial);
@@ -203,7 +204,7 @@ export const profileHandlers: Handlers<
     for (const { id } of trials) {
       const scales = scalesOfTrial(kitchen.read, id);
       const scores = countedScores(kitchen.read, id);
-      for (const { attribute, error, tasterBySample, dfError } of panelErrors({ scores })) {
+      for (const { attribute, error, tasterBySample, dfError } of remembered('errors', { scores }, panelErrors)) {
         const [low, high] = scales[attribute] ?? [0, 10];
         // On a scale of another length an error counts in proportion.
         const onTen = (error + (tasterBySample ?? 0)) * (10 / (high - low)) ** 2;

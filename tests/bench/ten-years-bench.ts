@@ -70,17 +70,21 @@ async function printScreens(file: string): Promise<void> {
   for (const { requests } of all) for (const [name, input] of requests(rounds)) await desk.handle(name, input);
   for (const { screen, requests } of all) {
     const times: number[] = [];
+    const worked: number[] = [];
     for (let round = 0; round < rounds; round += 1) {
       const start = performance.now();
+      const before = process.cpuUsage();
       for (const [name, input] of requests(round)) {
         const envelope = await desk.handle(name, input);
         if (!envelope.ok) throw new Error(`${name}: ${envelope.error.message}`);
       }
       times.push(performance.now() - start);
+      const { user, system } = process.cpuUsage(before);
+      worked.push((user + system) / 1000);
     }
     const p95 = percentile(times, 0.95);
     console.log(
-      `  ${screen.padEnd(14)} p95 ${ms(p95).padStart(8)}  first ${ms(times[0] ?? 0).padStart(8)}  aim 100 ms: ${p95 <= 100 ? 'met' : 'missed'}`,
+      `  ${screen.padEnd(14)} p95 ${ms(p95).padStart(8)}  (${ms(percentile(worked, 0.95))} of processor time)  first ${ms(times[0] ?? 0).padStart(8)}  aim 100 ms: ${p95 <= 100 ? 'met' : 'missed'}`,
     );
   }
   desk.close();
