@@ -11,6 +11,8 @@ export interface DeskData {
   readonly log: string | null;
   /** The folder of a person's own translations; null for none. */
   readonly ownWords: string | null;
+  /** Works behind the others: what it does may last, and nobody sits before it. */
+  readonly stepsBack: boolean;
 }
 
 export type ToDesk =

@@ -52,8 +52,8 @@ export function openDeskLine(options: DeskLineOptions): DeskLine {
     for (const listener of listeners) listener(event);
   };
   let store = options.store;
-  const start = (file = store): DeskThread =>
-    startDeskThread({ worker, store: file, makes, log: log ?? null, ownWords: words, onEvent });
+  const start = (file = store, stepsBack = false): DeskThread =>
+    startDeskThread({ worker, store: file, makes, log: log ?? null, ownWords: words, stepsBack, onEvent });
   let main = start();
   const asides = new Set<DeskThread>();
   const underWay = new Map<string, DeskThread>();
@@ -61,7 +61,8 @@ export function openDeskLine(options: DeskLineOptions): DeskLine {
   const timers: NodeJS.Timeout[] = [];
 
   async function apart(message: AskMessage): Promise<Envelope<unknown>> {
-    const thread = start();
+    // Not what writes: while it holds the kitchen, others wait for it.
+    const thread = start(store, message.name !== 'tasters:erase');
     asides.add(thread);
     underWay.set(message.ask, thread);
     const envelope = await thread.ask(message);
