@@ -1,10 +1,11 @@
 import { factorWords } from '#core/trial/factor.ts';
+import { shownNumber } from '#core/words/figures.ts';
 import { dateWords, timeWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
-import { coverWords, joined, vesselWords } from '#renderer/format/words.ts';
+import { coverWords, joined, stateWords, vesselWords } from '#renderer/format/words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { columnNames, leftOut } from './column-names-table.ts';
-import { words } from './words.ts';
+import { partNames, words } from './words.ts';
 
 export type Entry = ValueOf<'history:row'>['entries'][number];
 type Cell = string | number | null;
@@ -24,13 +25,14 @@ const named: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   vessel_kind: vesselWords,
   kind: vesselWords,
   cover: coverWords,
+  state: stateWords,
 };
 
 const unit = /_(g_per_L|pctVol|gauge_bar|bar|mL|mm|g|C)$/;
 
 function figure(column: string, value: number, measures: Measures): string {
   if (/^(is|avoids)_/.test(column)) return value === 1 ? words.yes : words.no;
-  if (column === 'acidity_g_per_L') return `${value} g/L`;
+  if (column === 'acidity_g_per_L') return `${shownNumber(value)} g/L`;
   switch (unit.exec(column)?.[1]) {
     case 'g_per_L':
       return measures.sugar(value);
@@ -40,16 +42,22 @@ function figure(column: string, value: number, measures: Measures): string {
     case 'mL':
       return measures.volume(value);
     case 'mm':
-      return `${value} mm`;
+      return `${shownNumber(value)} mm`;
     case 'C':
       return measures.temperature(value);
     case 'pctVol':
-      return `${value} % vol`;
+      return `${shownNumber(value)} % vol`;
     case 'g':
       return measures.mass(value);
     default:
-      return String(value);
+      return shownNumber(value);
   }
+}
+
+/** What a named part is called; what is in no list, such as a person's own held thing, is called as it was written. */
+function partName(part: string): string {
+  const bare = part.replace(unit, '').replaceAll('_', ' ');
+  return Object.hasOwn(partNames, bare) ? (partNames[bare] ?? bare) : bare;
 }
 
 /** A value of a list or of a thing with named parts, as words: no brackets, no quotation marks, none of its empty parts. */
@@ -64,7 +72,7 @@ function spoken(name: string, value: unknown, measures: Measures): string {
   const parts = Object.entries(value).flatMap(([part, inner]) => {
     const said = spoken(part, inner, measures);
     if (said === words.nothing) return [];
-    return [part === 'ingredient' || part === 'name' ? said : `${part.replace(unit, '').replaceAll('_', ' ')} ${said}`];
+    return [part === 'ingredient' || part === 'name' ? said : `${partName(part)} ${said}`];
   });
   return parts.length === 0 ? words.nothing : parts.join(', ');
 }

@@ -37,3 +37,17 @@ export const places: Readonly<Partial<Record<Recorded, Place>>> = {
   bases: { what: (name) => phrase`the base “${name}”`, path: (id) => `/bases/${id}` },
   cultures: { what: (name) => phrase`the culture “${name}”`, path: (id) => `/cultures/${id}` },
 };
+
+/** The parts of what a trial holds the same and of what goes into a jar. */
+export const partNames: Readonly<Record<string, string>> = {
+  additions: phrase`additions`,
+  also: phrase`also`,
+  'as written': phrase`as written`,
+  base: phrase`base`,
+  cover: phrase`cover`,
+  days: phrase`days`,
+  mass: phrase`mass`,
+  state: phrase`state`,
+  temperature: phrase`temperature`,
+  volume: phrase`volume`,
+};
