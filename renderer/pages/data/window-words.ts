@@ -8,7 +8,7 @@ export const windowWords = {
   hourWays: { system: phrase`as the system has it`, '24': phrase`24 hours: 17:30`, '12': phrase`12 hours: 5:30 pm` },
   language: phrase`Language`,
   languageHint: phrase`The page is read anew when you choose.`,
-  languageOfSystem: phrase`as the system has it, else English`,
+  languageOfSystem: phrase`as the system has it`,
   decimal: phrase`Decimals`,
   decimalWays: { system: phrase`as the system has it`, '.': phrase`a point: 2.5 g`, ',': phrase`a comma: 2,5 g` },
   firstDay: phrase`A week begins on`,
