@@ -55,5 +55,7 @@ export function chanceCorrect(method: DiscriminationMethod, dPrime: number): num
 export function dPrimeAt(method: DiscriminationMethod, correct: number): number {
   if (!(correct < 1)) throw new OutOfDomain('correct', correct, 'below 1');
   if (correct <= guessing(method)) return 0;
+  // Within rounding of 1 no difference gives quite that chance: the largest that is looked at stands for it.
+  if (chanceCorrect(method, largestDPrime) <= correct) return largestDPrime;
   return findRoot((d) => chanceCorrect(method, d) - correct, 0, largestDPrime, 1e-12);
 }
