@@ -20,6 +20,7 @@ import { refuseNetwork } from '#shell/refuse-network.ts';
 import { refusePermissions } from '#shell/refuse-permissions.ts';
 import { isSoleInstance } from '#shell/sole-instance.ts';
 import { tended } from '#shell/tended.ts';
+import { speakAsAsked } from '#shell/window-language.ts';
 import { windowMemory } from '#shell/window-memory.ts';
 import { setMenu } from '#shell/window-menu.ts';
 
@@ -34,7 +35,10 @@ const recent = recentKitchens(join(app.getPath('userData'), 'recent.json'));
 const memory = windowMemory(join(app.getPath('userData'), 'window.json'));
 const logFile = join(app.getPath('userData'), 'workbench.log');
 const kitchens = kitchensOf({
-  carrier: carryDesk(ipcMain),
+  carrier: carryDesk(
+    ipcMain,
+    speakAsAsked(() => showMenu()),
+  ),
   openLine: (store) =>
     openDeskLine({ worker: files.worker, store, log: logFile, onTended: tended, beside: (file) => open(file) }),
   openWindow: (others) => openKitchenWindow({ preload: files.preload, memory, isDevelopment, others }),

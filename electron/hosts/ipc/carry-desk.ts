@@ -33,9 +33,13 @@ export function tellPage(page: WebContents, event: DeskEvent): void {
  * kept apart on the line, so that progress reaches only the window that asked and nobody stops another's request.
  *
  * @param ipc Electron's `ipcMain`
+ * @param askedIn told of the language of each request
  * @returns where windows are attached to their desks
  */
-export function carryDesk(ipc: Pick<IpcMain, 'handle'>): DeskCarrier {
+export function carryDesk(
+  ipc: Pick<IpcMain, 'handle'>,
+  askedIn: (language: string, line: DeskLine) => void = () => {},
+): DeskCarrier {
   const pages = new Map<WebContents, Attached>();
 
   function senderOf({ sender, senderFrame }: IpcMainInvokeEvent): Attached | null {
@@ -50,6 +54,7 @@ export function carryDesk(ipc: Pick<IpcMain, 'handle'>): DeskCarrier {
     const message = readAskMessage(value);
     if (message === null) return failed('invalid-input', 'A request needs a mark and a name, both short texts.');
     const { line, underWay } = attached;
+    askedIn(message.ways?.language ?? 'en', line);
     const ask = markOn(event.sender) + message.ask;
     const isAgain = underWay.has(ask);
     underWay.add(ask);

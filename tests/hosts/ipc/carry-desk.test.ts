@@ -10,11 +10,12 @@ const refused = { ok: false, error: { code: 'not-allowed' } };
 
 function oneWindow(url?: string) {
   const main = standInIpcMain();
-  const carrier = carryDesk(main.ipc);
+  const languages: string[] = [];
+  const carrier = carryDesk(main.ipc, (language) => languages.push(language));
   const line = memoryLine();
   const window = standInPage(7, url);
   carrier.attach(window.page, line);
-  return { main, carrier, line, window };
+  return { main, carrier, line, window, languages };
 }
 
 describe('carryDesk', () => {
@@ -28,6 +29,20 @@ describe('carryDesk', () => {
     expect(line.asked).toEqual([{ ask: '7:a', name: 'kitchen:open', input: {} }]);
     line.settle('7:a', { ok: true, value: 'Kitchen' });
     expect(await answer).toEqual({ ok: true, value: 'Kitchen' });
+  });
+
+  test('tells in which language its own windows ask', async () => {
+    const { main, line, window, languages } = oneWindow();
+    for (const [ask, ways] of [
+      ['a', undefined],
+      ['b', { language: 'de', decimal: ',' }],
+    ] as const) {
+      const answer = main.call(channels.ask, window.event(), { ...open, ask, ...(ways === undefined ? {} : { ways }) });
+      line.settle(`7:${ask}`, { ok: true, value: null });
+      await answer;
+    }
+    await main.call(channels.ask, standInPage(8).event(), { ...open, ways: { language: 'fr', decimal: ',' } });
+    expect(languages).toEqual(['en', 'de']);
   });
 
   test.each([
