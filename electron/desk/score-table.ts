@@ -1,3 +1,4 @@
+import { phrase } from '#core/words/phrase.ts';
 import { pastedTable } from './pasted-table.ts';
 
 /** A refused cell or row of a pasted table; `row` counts as a spreadsheet does, the header being row 1. */
@@ -86,12 +87,12 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
   const place = (field: Field) => meanings.indexOf(field);
   const missing = (['taster', 'sample'] as const).filter((field) => place(field) < 0);
   if (missing.length > 0) {
-    const message = `The first row must name the columns; there is none for ${missing.join(' and ')}. Its columns are: ${header.join(', ').slice(0, 200)}.`;
+    const message = phrase`The first row must name the columns; there is none for ${missing.join(', ')}. Its columns are: ${header.join(', ').slice(0, 200)}.`;
     return { scores: [], refused: [{ row: 1, code: 'no-header', message }], attributeColumns: [] };
   }
   const twin = meanings.findIndex((meaning, at) => fields.includes(meaning as Field) && meanings.indexOf(meaning) < at);
   if (twin >= 0) {
-    const message = `Two columns are taken for the ${meanings[twin]}: “${header[place(meanings[twin] as Field)]}” and column ${twin + 1}, “${header[twin]}”. Rename one of them or leave it out.`;
+    const message = phrase`Two columns are taken for the ${meanings[twin] ?? ''}: “${header[place(meanings[twin] as Field)] ?? ''}” and column ${twin + 1}, “${header[twin] ?? ''}”. Rename one of them or leave it out.`;
     return {
       scores: [],
       refused: [{ row: 1, column: header[twin] ?? '', code: 'column-twice', message }],
@@ -106,19 +107,22 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
     ? []
     : meanings.filter((meaning, at) => isAttribute(meaning) && !isRepeated(meaning, at));
   if (!isLong && attributeColumns.length === 0) {
-    const message = 'The table has no scores: add the columns attribute and score, or one column for each attribute.';
+    const message = phrase`The table has no scores: add the columns attribute and score, or one column for each attribute.`;
     return { scores: [], refused: [{ row: 1, code: 'no-header', message }], attributeColumns: [] };
   }
   const refused: RefusedRow[] = unclosed.map((row) => ({
     row,
     code: 'quotes-unclosed',
-    message: `A quotation mark near row ${row} is not closed, so the rows after it can’t be told apart. Close or remove it.`,
+    message: phrase`A quotation mark near row ${row} is not closed, so the rows after it can’t be told apart. Close or remove it.`,
   }));
   if (!isLong) {
     meanings.forEach((meaning, at) => {
       if (!isAttribute(meaning) || !isRepeated(meaning, at)) return;
       const lost = rows.filter((cells) => (cells[at] ?? '').trim() !== '').length;
-      const message = `Column ${at + 1} is taken for ${meaning}, which an earlier column is already. Its ${lost === 1 ? 'one score is' : `${lost} scores are`} left out; rename it, or give each serving a row of its own.`;
+      const message =
+        lost === 1
+          ? phrase`Column ${at + 1} is taken for ${meaning}, which an earlier column is already. Its one score is left out; rename it, or give each serving a row of its own.`
+          : phrase`Column ${at + 1} is taken for ${meaning}, which an earlier column is already. Its ${lost} scores are left out; rename it, or give each serving a row of its own.`;
       refused.push({ row: 1, column: header[at] ?? meaning, code: 'column-twice', message });
     });
   }
@@ -127,7 +131,7 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
     const row = index + 2;
     if (cells.every((cell) => cell.trim() === '')) return;
     if (cells.length > header.length && cells.slice(header.length).some((cell) => cell.trim() !== '')) {
-      const message = `Row ${row} has ${cells.length} cells, the header has ${header.length}.`;
+      const message = phrase`Row ${row} has ${cells.length} cells, the header has ${header.length}.`;
       refused.push({ row, code: 'too-many-cells', message });
       return;
     }

@@ -75,6 +75,11 @@ export function spanWords(hours: number): string {
   return whole < 48 ? counted(whole, 'hour') : counted(Math.round(hours / 24), 'day');
 }
 
+/** A planned span as it is meant: whole days where it is such, else hours. @example plannedSpanWords(36) // '36 hours' */
+export function plannedSpanWords(hours: number): string {
+  return hours > 0 && hours % 24 === 0 ? counted(hours / 24, 'day') : counted(Math.round(hours), 'hour');
+}
+
 /** Whether two moments fall on one day of this machine's calendar. */
 export function isSameDay(a: number, b: number): boolean {
   return new Date(a).toDateString() === new Date(b).toDateString();

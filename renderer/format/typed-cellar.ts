@@ -57,7 +57,7 @@ export function typedSpan(text: string, low_h: number, high_h: number): TypedAmo
     : fault(phrase`Permitted: ${low_h} hours to ${high_h / 24} days.`);
 }
 
-/** A span as it is written: "2 days", "36 h". */
+/** A span as a field holds it, to be read again: "2 days", "36 h". */
 export function shownSpan(hours: number): string {
   const days = hours / 24;
   return Number.isInteger(days) && days > 0

@@ -6,8 +6,7 @@ import { hoursBetween } from '#core/trial/moment.ts';
 import { fixed } from '#core/words/figures.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
-import { dateWords, spanWords } from '#renderer/format/moments.ts';
-import { shownSpan } from '#renderer/format/typed-cellar.ts';
+import { dateWords, plannedSpanWords, spanWords } from '#renderer/format/moments.ts';
 import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
 import { useNow } from '#renderer/format/use-now.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
@@ -55,7 +54,7 @@ function factsOf(base: Base, measures: Measures): Fact[] {
     { name: words.temperature, value: orUnknown(base.temperature_C, measures.temperature) },
     {
       name: words.planned,
-      value: base.plannedHours === null ? words.plannedUsual : shownSpan(base.plannedHours),
+      value: base.plannedHours === null ? words.plannedUsual : plannedSpanWords(base.plannedHours),
     },
     { name: words.alcohol, value: alcoholWords(baseAlcohol(base)) },
   ];

@@ -2,8 +2,7 @@ import { useState } from 'react';
 import { Link } from 'wouter';
 import { restsCold } from '#core/trial/need.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
-import { dateWords } from '#renderer/format/moments.ts';
-import { shownSpan } from '#renderer/format/typed-cellar.ts';
+import { dateWords, plannedSpanWords } from '#renderer/format/moments.ts';
 import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
@@ -24,7 +23,7 @@ type Culture = ValueOf<'cultures:open'>;
 
 /** What Today goes by. */
 function refreshWords({ refreshDays, rests }: Culture): string {
-  if (refreshDays !== null) return shownSpan(refreshDays * 24);
+  if (refreshDays !== null) return plannedSpanWords(refreshDays * 24);
   return restsCold(rests) ? words.usual : words.noReminder;
 }
 
