@@ -1,4 +1,4 @@
-import { copyFileSync, existsSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, rmSync, type Stats, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
@@ -47,6 +47,30 @@ function* rowsOf(db: Sqlite, table: TableName): Generator<Readonly<Record<string
   }
 }
 
+/** What stands at a place; null where nothing does, or where no name such as this can stand. */
+function entryAt(file: string): Stats | null {
+  try {
+    return statSync(file);
+  } catch {
+    return null;
+  }
+}
+
+/** Copies a kitchen's file with its log. */
+function copyWhole(file: string, copy: string): void {
+  try {
+    copyFileSync(file, copy);
+    if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${copy}-wal`);
+  } catch (error) {
+    if (error instanceof Error && 'code' in error && error.code === 'ENOSPC') {
+      throw new Failure('store-full', phrase`The disk is full: the file could not be copied to be looked at.`, [
+        'file',
+      ]);
+    }
+    throw new Failure('store-missing', phrase`This file may not be read.`, ['file']);
+  }
+}
+
 /**
  * Reads from a file that calls itself a kitchen, and is built otherwise, the rows that could stand in one.
  *
@@ -60,16 +84,15 @@ export function strangeRows(file: string): StrangeRows {
   const copy = join(folder, 'k.sidejar');
   let db: Sqlite | null = null;
   try {
-    const entry = statSync(file, { throwIfNoEntry: false });
-    if (entry === undefined) throw new Failure('store-missing', phrase`There is no file at ${file}.`, ['file']);
+    const entry = entryAt(file);
+    if (entry === null) throw new Failure('store-missing', phrase`There is no file at ${file}.`, ['file']);
     if (!entry.isFile()) {
       throw new Failure('store-not-a-kitchen', phrase`This is a folder, a device or a pipe. It was left alone.`, [
         'file',
       ]);
     }
     refuseHollow(file);
-    copyFileSync(file, copy);
-    if (existsSync(`${file}-wal`)) copyFileSync(`${file}-wal`, `${copy}-wal`);
+    copyWhole(file, copy);
     const Database = sqliteDriver();
     db = new Database(copy);
     for (const pragma of ['trusted_schema = OFF', 'cell_size_check = ON', 'mmap_size = 0', 'query_only = ON'])

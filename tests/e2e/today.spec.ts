@@ -134,7 +134,7 @@ test('a base is started with what went in and how long it is planned, and the tr
   await form.getByRole('button', { name: 'Start a base' }).click();
   await page.getByRole('link', { name: 'Hibiscus base' }).click();
   await expect(page.getByText('a pinch of minerals')).toBeVisible();
-  await expect(page.getByText('36 h')).toBeVisible();
+  await expect(page.getByText('36 hours')).toBeVisible();
   await page.evaluate((hash) => {
     location.hash = hash;
   }, `/trials/${trial}`);

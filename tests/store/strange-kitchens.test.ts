@@ -91,4 +91,12 @@ describe('a kitchen from elsewhere that does not open', () => {
     expect(readdirSync(folder).filter((name) => name.includes('copied'))).toEqual([]);
     own.close();
   });
+
+  it('at a place that there can’t be is said to be missing', async () => {
+    const own = await openKitchen(join(temporaryFolder(), 'own.sidejar'));
+    for (const place of ['y'.repeat(5000), join(own.file, 'inside-a-file.sidejar'), join(temporaryFolder(), 'gone')]) {
+      await expect(copyStrange(own, place)).rejects.toMatchObject({ code: 'store-missing', path: ['file'] });
+    }
+    own.close();
+  });
 });
