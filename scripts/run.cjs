@@ -63,7 +63,9 @@ function findNode() {
 const hash = lockHash();
 if (!isInstalled(hash)) install(hash);
 const node = findNode();
-const child = spawn(node.file, [...node.flags, ...process.argv.slice(2)], { cwd: root, stdio: 'inherit' });
+// What Node made of the sources is kept for the next start, which is the quicker for it.
+const env = { NODE_COMPILE_CACHE: join(modules, '.cache', 'compiled'), ...process.env };
+const child = spawn(node.file, [...node.flags, ...process.argv.slice(2)], { cwd: root, stdio: 'inherit', env });
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
   // The child ends by itself and tidies up; this process waits for its exit code.
   process.on(signal, () => child.kill(signal));

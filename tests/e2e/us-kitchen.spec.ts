@@ -13,6 +13,8 @@ const inGramsEverywhere = [
   // What a field also takes.
   /“800 mL” will do too/,
   /^75 g, 1\/2 cup, a handful$/,
+  // How the decimal mark looks, on Data.
+  /^a (point: 2\.5|comma: 2,5) g$/,
 ];
 
 test('no screen of a US kitchen speaks in metric measures alone', async ({ sample }) => {

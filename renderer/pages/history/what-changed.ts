@@ -1,4 +1,5 @@
 import { factorWords } from '#core/trial/factor.ts';
+import { formatQuantity } from '#core/units/format-quantity.ts';
 import { shownNumber } from '#core/words/figures.ts';
 import { dateWords, timeWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
@@ -42,7 +43,7 @@ function figure(column: string, value: number, measures: Measures): string {
     case 'mL':
       return measures.volume(value);
     case 'mm':
-      return `${shownNumber(value)} mm`;
+      return formatQuantity(value, 'length', measures.system);
     case 'C':
       return measures.temperature(value);
     case 'pctVol':
