@@ -6,20 +6,19 @@ import { onWindowWays, windowWays } from '#renderer/format/window-ways.ts';
 import { ToastRegion } from '#renderer/parts/toast/toasts.tsx';
 import type { Bridge } from '#shared/carriage.ts';
 import { Frame } from './frame.tsx';
-import { newQueryClient, refreshAfter } from './query-client.ts';
+import { gatheredRefresh, newQueryClient } from './query-client.ts';
 import { Routes } from './routes.tsx';
 
 /** The whole page over one bridge. */
 export function App({ bridge }: { readonly bridge: Bridge }) {
   const [client] = useState(newQueryClient);
   const ways = useSyncExternalStore(onWindowWays, windowWays);
-  useEffect(
-    () =>
-      bridge.listen((event) => {
-        if (event.kind === 'changed') void refreshAfter(client, event.tables);
-      }),
-    [bridge, client],
-  );
+  useEffect(() => {
+    const refresh = gatheredRefresh(client);
+    return bridge.listen((event) => {
+      if (event.kind === 'changed') refresh(event.tables);
+    });
+  }, [bridge, client]);
   // The desk says figures too: what it said with the other mark is asked again.
   const saidWith = useRef(ways.decimal);
   useEffect(() => {

@@ -23,3 +23,27 @@ export function refreshAfter(client: QueryClient, tables: readonly string[]): Pr
     names === null ? {} : { predicate: ({ queryKey }) => names.has(String(queryKey[0])) },
   );
 }
+
+/** Changes that come one after the other, such as a sheet being filled, are read together once they pause; they wait this long at most. */
+const pause_ms = 150;
+const most_ms = 450;
+
+/** Gathers the tables that changed and reads again once. A lone change is read after the pause, far within a second. */
+export function gatheredRefresh(client: QueryClient): (tables: readonly string[]) => void {
+  const gathered = new Set<string>();
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let since = 0;
+  return (tables) => {
+    if (gathered.size === 0) since = Date.now();
+    for (const table of tables) gathered.add(table);
+    clearTimeout(timer);
+    timer = setTimeout(
+      () => {
+        const changed = [...gathered];
+        gathered.clear();
+        void refreshAfter(client, changed);
+      },
+      Math.max(0, Math.min(pause_ms, since + most_ms - Date.now())),
+    );
+  };
+}

@@ -1,4 +1,4 @@
-import type { FocusEvent } from 'react';
+import { type FocusEvent, memo } from 'react';
 import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { scaleWord } from '#renderer/format/scale-words.ts';
@@ -26,6 +26,7 @@ export function scaleEnds({ kind, low, high, lowWord, highWord }: Attribute): { 
   };
 }
 
+/** Its three acts must go by the latest state of the grid: a cell that shows the same keeps the ones it was drawn with. */
 interface ScoreCellProps {
   readonly shown: GridCell;
   readonly attribute: Attribute;
@@ -40,8 +41,24 @@ interface ScoreCellProps {
   readonly onLeave: () => void;
 }
 
-/** One cell to type in, with its steps to press where it has some. */
-export function ScoreCell(props: ScoreCellProps) {
+/** Whether two cells show the same: what they do when typed in is asked of the grid, which is always the latest. */
+function showsTheSame(one: ScoreCellProps, other: ScoreCellProps): boolean {
+  return (
+    one.shown.text === other.shown.text &&
+    one.shown.state === other.shown.state &&
+    one.shown.fault === other.shown.fault &&
+    one.shown.note === other.shown.note &&
+    one.attribute === other.attribute &&
+    one.about === other.about &&
+    one.sample === other.sample &&
+    one.column === other.column &&
+    one.name === other.name &&
+    one.isReadOnly === other.isReadOnly
+  );
+}
+
+/** One cell to type in, with its steps to press where it has some. Drawn again only when it shows something else. */
+export const ScoreCell = memo(function ScoreCell(props: ScoreCellProps) {
   const { shown, attribute, about, sample, column, name, isReadOnly, onType, onPick, onLeave } = props;
   const { low, high } = scaleEnds(attribute);
   const reading = readCell(shown.text, attribute);
@@ -118,4 +135,4 @@ export function ScoreCell(props: ScoreCellProps) {
       )}
     </td>
   );
-}
+}, showsTheSame);

@@ -135,6 +135,9 @@ export function ScoreGrid(props: ScoreGridProps) {
     } else onEnd();
   }
 
+  const latest = useRef({ type, onType, onLeave });
+  latest.current = { type, onType, onLeave };
+
   return (
     <table
       ref={grid}
@@ -186,9 +189,9 @@ export function ScoreGrid(props: ScoreGridProps) {
                 column={column}
                 name={row.name}
                 isReadOnly={isReadOnly}
-                onType={(text) => type(position, attribute, text)}
-                onPick={(text) => onType(position, attribute, text)}
-                onLeave={() => onLeave?.(position, attribute)}
+                onType={(text) => latest.current.type(position, attribute, text)}
+                onPick={(text) => latest.current.onType(position, attribute, text)}
+                onLeave={() => latest.current.onLeave?.(position, attribute)}
               />
             ))}
             {row.foot === undefined ? null : (

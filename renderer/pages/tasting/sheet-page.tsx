@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
@@ -51,10 +51,14 @@ function sharesPlaces(scores: SheetProps['scores'], name: string): boolean {
 }
 
 function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
-  const rows = sheetRows(order);
+  const rows = useMemo(() => sheetRows(order), [order]);
   const { attributes } = tasting;
-  const gone = takenOutCodes(tasting);
-  const kept = scores.filter(({ sample }) => !gone.has(sample));
+  const gone = useMemo(() => takenOutCodes(tasting), [tasting]);
+  // Of one taster alone, and only when they change: a key must not wait for the whole panel's scores.
+  const kept = useMemo(
+    () => scores.filter(({ taster, sample }) => taster === order.name && !gone.has(sample)),
+    [scores, order.name, gone],
+  );
   const isClosed = tasting.closedAt !== null;
   const steps = attributes.filter(({ kind }) => kind === 'just-about-right').map(({ name }) => name);
   const [areTiesMeant, setAreTiesMeant] = useState(() => tasting.isRanked && sharesPlaces(kept, order.name));
@@ -64,7 +68,10 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
   const sheet = useSheet(tasting.id, order.name, kept, ranking);
   const undo = useRequest('undo:last', { done: ({ summary }) => phrase`Undone: ${summary}` });
   const end = useRef<HTMLParagraphElement>(null);
-  const progress = sheetProgress({ ...tasting, orders: [order] }, kept, remarks)[0];
+  const progress = useMemo(
+    () => sheetProgress({ ...tasting, orders: [order] }, kept, remarks)[0],
+    [tasting, order, kept, remarks],
+  );
   // Whoever comes back to half a ranking is told at once which cups still wait.
   const [hasEnded, setHasEnded] = useState(() => place !== undefined && (progress?.scores ?? 0) > 0);
   const hasFault = (position: number, attribute: Attribute) => {

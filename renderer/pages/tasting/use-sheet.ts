@@ -29,6 +29,8 @@ export interface Ranking {
 
 /** Typing that pauses this long is kept without waiting for a move. */
 const pause_ms = 700;
+/** Typing that rests this long is over for the moment. */
+const rests_ms = 1500;
 
 export interface Sheet {
   readonly cell: (row: SheetRow, attribute: Attribute) => GridCell;
@@ -79,6 +81,13 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
   /** What a ranking has sent and not seen kept: it counts as stored when a neighbour is judged. */
   const onItsWay = useRef(new Map<string, number | null>());
 
+  const again = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  /** Also without an event, whose line may be down; once the typing rests, for each answer costs the keys that come meanwhile. */
+  const readAgainSoon = useCallback(() => {
+    clearTimeout(again.current);
+    again.current = setTimeout(() => void client.invalidateQueries(), rests_ms);
+  }, [client]);
+
   const queue = useMemo(() => {
     const made: ScoreQueue<SheetScore> = scoreQueue<SheetScore>({
       async send(scores) {
@@ -110,7 +119,7 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
           change((all) => {
             for (const { key, text } of scores) if (all.get(key) === text) all.delete(key);
           });
-          void client.invalidateQueries();
+          readAgainSoon();
         });
       },
       onChange() {
@@ -122,7 +131,7 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
       },
     });
     return made;
-  }, [tasting, taster, client, change, say]);
+  }, [tasting, taster, client, change, say, readAgainSoon]);
 
   const putPending = useCallback(() => {
     const waits = pending.current;
