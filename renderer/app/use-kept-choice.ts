@@ -1,9 +1,5 @@
-import { useQueryClient } from '@tanstack/react-query';
-import { useEffect, useRef, useState } from 'react';
-import { ask } from './ask.ts';
-import { useAnswer } from './use-answer.ts';
-
-const pause_ms = 300;
+import { useState } from 'react';
+import { useKept } from './use-kept.ts';
 
 /**
  * A choice that the kitchen remembers, outside history and undo: how things are printed, for instance.
@@ -16,30 +12,13 @@ export function useKeptChoice<Choice>(
   name: string,
   read: (body: unknown) => Choice | null,
 ): [Choice | null, (choice: Choice) => void] {
-  const client = useQueryClient();
-  const kept = useAnswer('drafts:open', { name });
+  const { body, keep } = useKept(name);
   const [made, setMade] = useState<Choice | null>(null);
-  const waits = useRef<Choice | null>(null);
-  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
-  const keep = useRef(() => {});
-  keep.current = () => {
-    clearTimeout(timer.current);
-    const body = waits.current;
-    if (body === null) return;
-    waits.current = null;
-    client.setQueryData(['drafts:open', { name }], { draft: { body, keptAt: new Date().toISOString() } });
-    // What could not be remembered is chosen again next time; nothing is lost by it.
-    void ask('drafts:keep', { name, body }).catch(() => undefined);
-  };
-  useEffect(() => () => keep.current(), []);
-  const before = kept.data?.draft == null ? null : read(kept.data.draft.body);
   return [
-    made ?? before,
+    made ?? (body === null ? null : read(body)),
     (choice) => {
       setMade(choice);
-      waits.current = choice;
-      clearTimeout(timer.current);
-      timer.current = setTimeout(() => keep.current(), pause_ms);
+      keep(choice);
     },
   ];
 }

@@ -46,6 +46,9 @@ export async function goTo(page: Page, screen: string): Promise<void> {
   await page.evaluate((hash) => {
     location.hash = hash;
   }, screen);
-  await expect(page.locator('h1').first(), screen).toBeVisible();
-  await page.waitForTimeout(150);
+  // The heading of the screen before may stand there still, and some screens lead on to another.
+  for (let look = 0; look < 2; look += 1) {
+    await page.waitForTimeout(150);
+    await expect(page.locator('h1').first(), screen).toBeVisible();
+  }
 }
