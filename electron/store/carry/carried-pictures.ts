@@ -37,12 +37,18 @@ export function picturesFor(
   return { pictures, left };
 }
 
-/** Copies the photos' files into an export's folder. Missing ones stay missing: `store:check` names them. */
-export function exportPhotos(kitchen: string, to: string, photos: readonly Photo[]): { rows: number; bytes: number } {
+/** Copies the photos' files into an export's folder. Missing ones stay missing: `store:check` names them. Stopped between two files. */
+export function exportPhotos(
+  kitchen: string,
+  to: string,
+  photos: readonly Photo[],
+  assertGoing: () => void,
+): { rows: number; bytes: number } {
   const names = [...new Set(photos.map(photoFileName))].filter((name) => existsSync(join(photoFolder(kitchen), name)));
   if (names.length > 0) mkdirSync(join(to, exportedPhotos));
   let bytes = 0;
   for (const name of names) {
+    assertGoing();
     copyFileSync(join(photoFolder(kitchen), name), join(to, exportedPhotos, name));
     bytes += statSync(join(to, exportedPhotos, name)).size;
   }

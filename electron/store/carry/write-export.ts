@@ -125,7 +125,8 @@ export function writeExport(
       const about = { from: name, holds: 'kitchen', schema: schemaOf(kitchen) } as const;
       add('kitchen.json', total / 2, carriedText(about, rowsOf));
       const photos = kitchen.read.all<Row<'photos'>>('SELECT * FROM photos ORDER BY id');
-      if (photos.length > 0) files.push({ name: 'photos', ...exportPhotos(kitchen.file, unfinished, photos) });
+      if (photos.length > 0)
+        files.push({ name: 'photos', ...exportPhotos(kitchen.file, unfinished, photos, () => watch.assertGoing()) });
       add('csv-metadata.json', written.length, [
         `${JSON.stringify(csvMetadata(kitchen.read, name, written), null, 2)}\n`,
       ]);
