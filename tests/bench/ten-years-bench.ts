@@ -1,7 +1,7 @@
 // What a kitchen of ten years costs: each screen's requests, the start, writing and reading against bare SQLite, and a backup beside it.
-// Run: npm run bench (all), or node tests/bench/ten-years-bench.ts [trials]
+// Run: npm run bench (all), or node tests/bench/ten-years-bench.ts [trials] [folder]; a kitchen already in that folder is used again.
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -139,17 +139,23 @@ async function printStall(file: string): Promise<void> {
   await line.close();
 }
 
-/** Prints it all for a kitchen of so many trials; 5,000 are ten years. */
-export async function tenYearsBench(trials = tenYears.trials): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), 'sidejar-years-'));
+async function makeAndSay(file: string, trials: number): Promise<void> {
+  const start = performance.now();
+  await makeTenYears(file, { ...tenYears, trials });
+  const made_s = ((performance.now() - start) / 1000).toFixed(0);
+  console.log(
+    `a kitchen of ${trials} trials, ${trials * 10} jars, ${trials * 400} scores, ${trials * 4} photos: ${(statSync(file).size / 1e9).toFixed(2)} GB, made in ${made_s} s`,
+  );
+}
+
+/** Prints it all for a kitchen of so many trials; 5,000 are ten years. With a folder the kitchen is kept there, and used again. */
+export async function tenYearsBench(trials = tenYears.trials, keptIn?: string): Promise<void> {
+  const folder = keptIn ?? mkdtempSync(join(tmpdir(), 'sidejar-years-'));
   try {
+    mkdirSync(folder, { recursive: true });
     const file = join(folder, 'k.sidejar');
-    const start = performance.now();
-    await makeTenYears(file, { ...tenYears, trials });
-    const made_s = ((performance.now() - start) / 1000).toFixed(0);
-    console.log(
-      `a kitchen of ${trials} trials, ${trials * 10} jars, ${trials * 400} scores, ${trials * 4} photos: ${(statSync(file).size / 1e9).toFixed(2)} GB, made in ${made_s} s`,
-    );
+    if (existsSync(file)) console.log(`a kitchen kept from before: ${(statSync(file).size / 1e9).toFixed(2)} GB`);
+    else await makeAndSay(file, trials);
     const load = loadavg()[0] ?? 0;
     console.log(
       `${cpus().length} processors, load ${load.toFixed(1)}${load > cpus().length / 2 ? ': others work here too, and times are longer than they need be' : ''}`,
@@ -162,8 +168,9 @@ export async function tenYearsBench(trials = tenYears.trials): Promise<void> {
     await againstBare(file);
     await printStall(file);
   } finally {
-    rmSync(folder, { recursive: true, force: true });
+    if (keptIn === undefined) rmSync(folder, { recursive: true, force: true });
   }
 }
 
-if (import.meta.main) await tenYearsBench(process.argv[2] === undefined ? undefined : Number(process.argv[2]));
+if (import.meta.main)
+  await tenYearsBench(process.argv[2] === undefined ? undefined : Number(process.argv[2]), process.argv[3]);
