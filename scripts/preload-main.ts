@@ -32,7 +32,7 @@ export function preloadMain(entry: string): Plugin {
       handler(html, { bundle }) {
         if (bundle === undefined) return [];
         const main = Object.values(bundle).find(
-          (file) => file.type === 'chunk' && file.facadeModuleId?.endsWith(entry) === true,
+          (file) => file.type === 'chunk' && file.moduleIds.some((id) => id.endsWith(entry)),
         );
         if (main === undefined) throw new Error(`Nothing was built from ${entry}.`);
         const chunks = [...chunksBehind(bundle, [main.fileName])];

@@ -6,6 +6,7 @@ const folders = ['core', 'shared', 'electron', 'renderer', 'words'];
 const files = [
   'vite.page.config.ts',
   'scripts/build.ts',
+  'scripts/first-chunk.ts',
   'scripts/preload-main.ts',
   'package-lock.json',
   'package.json',

@@ -2,7 +2,8 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { dataFolder, defaultStore } from '#hosts/default-store.ts';
-import { openDeskLine } from '#hosts/desk-line.ts';
+import type { DeskLine } from '#hosts/desk-line.ts';
+import { lineToCome } from '#hosts/line-to-come.ts';
 import { type Loopback, startLoopback } from '#hosts/loopback/loopback-server.ts';
 import { Failure } from '#shared/failure.ts';
 import { freeProfile, openBrowserWindow } from './browser-window.ts';
@@ -45,8 +46,12 @@ function openWindow(browser: string, loopback: Loopback): ChildProcess {
   });
 }
 
-async function serve(words: StartWords, store: string, browser: string | null): Promise<void> {
-  const line = openDeskLine({
+/** The desk in its thread, once page and desk are built from the sources as they are. */
+async function openDesk(store: string): Promise<DeskLine> {
+  await buildWhenStale(say);
+  // Read only now: a window takes its time to open, and is on its way.
+  const { openDeskLine } = await import('#hosts/desk-line.ts');
+  return openDeskLine({
     worker: pathToFileURL(join(dist, 'desk-worker.js')),
     store,
     log: join(dataFolder(process.platform, process.env), 'workbench.log'),
@@ -56,11 +61,16 @@ async function serve(words: StartWords, store: string, browser: string | null): 
       if (!envelope.ok) say(`The daily backup was not made: ${envelope.error.message}`);
     },
   });
-  const opening = line.ask({ ask: 'start', name: 'kitchen:open', input: {} });
+}
+
+async function serve(words: StartWords, store: string, browser: string | null): Promise<void> {
+  const desk = Promise.withResolvers<DeskLine>();
+  const line = lineToCome(desk.promise);
   let window: ChildProcess | null = null;
   const loopback = await startLoopback({
     line,
     page: join(dist, 'page'),
+    built: desk.promise,
     port: words.port,
     onDeserted: () => void (window !== null && end(0)),
     onReady: () => say(`The workbench is open: ${store}`),
@@ -73,7 +83,7 @@ async function serve(words: StartWords, store: string, browser: string | null): 
     process.exit(code);
   }
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void end(0));
-  // The window opens while the kitchen does: both take their time.
+  // Of all that takes its time the window takes the most, and is begun first.
   if (browser !== null) {
     window = openWindow(browser, loopback);
     window.on('exit', () => void end(0));
@@ -83,7 +93,14 @@ async function serve(words: StartWords, store: string, browser: string | null): 
       tellAddress(loopback, store);
     });
   }
-  const opened = await opening;
+  try {
+    desk.resolve(await openDesk(store));
+  } catch (error) {
+    say(startFailure(error));
+    desk.reject(error);
+    await end(1);
+  }
+  const opened = await line.ask({ ask: 'start', name: 'kitchen:open', input: {} });
   if (!opened.ok) {
     say(opened.error.message);
     await end(1);
@@ -95,23 +112,26 @@ async function start(): Promise<void> {
   // npm runs scripts in the package's folder; a relative --store is meant from where the person stood.
   const words = readStartWords(process.argv.slice(2), process.env.INIT_CWD ?? process.cwd());
   if ('problem' in words) throw new Failure('invalid-input', words.problem);
-  await buildWhenStale(say);
   const store = words.store ?? defaultStore(process.platform, process.env);
   if (!words.serve && hasDisplay()) {
     const { obtainElectron } = await import('./obtain-electron.ts');
     const electron = await obtainElectron({ again: words.fetchElectron, say });
-    if (electron !== null) process.exit(await openElectron(electron, store));
+    if (electron !== null) {
+      await buildWhenStale(say);
+      process.exit(await openElectron(electron, store));
+    }
   }
   await serve(words, store, words.serve || !hasDisplay() ? null : findBrowser());
+}
+
+function startFailure(error: unknown): string {
+  if (error instanceof Failure) return error.message;
+  return `The workbench could not start: ${error instanceof Error ? error.message : String(error)}`;
 }
 
 try {
   await start();
 } catch (error) {
-  say(
-    error instanceof Failure
-      ? error.message
-      : `The workbench could not start: ${error instanceof Error ? error.message : String(error)}`,
-  );
+  say(startFailure(error));
   process.exit(1);
 }

@@ -24,9 +24,12 @@ export function refreshAfter(client: QueryClient, tables: readonly string[]): Pr
   );
 }
 
-/** Changes that come one after the other, such as a sheet being filled, are read together once they pause; they wait this long at most. */
+/**
+ * Changes that come one after the other, such as a sheet being filled, are read together once they pause, and after this long at
+ * most: with the reading itself that stays within a second.
+ */
 const pause_ms = 150;
-const most_ms = 450;
+const most_ms = 800;
 
 /** Gathers the tables that changed and reads again once. A lone change is read after the pause, far within a second. */
 export function gatheredRefresh(client: QueryClient): (tables: readonly string[]) => void {

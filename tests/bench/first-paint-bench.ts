@@ -77,6 +77,8 @@ async function timed(script: string, words: readonly string[], folder: string): 
     stdio: 'ignore',
     env: {
       ...process.env,
+      // As `npm start` has it: what Node made of the sources the last time is used again.
+      NODE_COMPILE_CACHE: join(root, 'node_modules', '.cache', 'compiled'),
       XDG_DATA_HOME: folder,
       DISPLAY: process.env.DISPLAY ?? ':none',
       SIDEJAR_WINDOW_FLAGS: flags.join(' '),

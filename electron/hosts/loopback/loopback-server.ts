@@ -15,6 +15,8 @@ export interface LoopbackOptions {
   readonly line: DeskLine;
   /** The folder of the built page. */
   readonly page: string;
+  /** Before this has come to pass no file of the page is read: it may still be built. */
+  readonly built?: Promise<unknown>;
   /** 0 takes any free port. */
   readonly port: number;
   /** Called when the last window has been gone for `grace_ms`. */
@@ -71,6 +73,7 @@ async function answer(
     return;
   }
   if (path !== '/ask' && path !== '/stop' && path !== '/events') {
+    await options.built;
     sendFile(response, options.page, path);
     return;
   }

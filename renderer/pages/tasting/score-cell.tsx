@@ -31,6 +31,8 @@ interface ScoreCellProps {
   readonly shown: GridCell;
   readonly attribute: Attribute;
   readonly about: string;
+  /** The form of its row. */
+  readonly form: string;
   readonly sample: number;
   readonly column: number;
   readonly name: string;
@@ -59,7 +61,7 @@ function showsTheSame(one: ScoreCellProps, other: ScoreCellProps): boolean {
 
 /** One cell to type in, with its steps to press where it has some. Drawn again only when it shows something else. */
 export const ScoreCell = memo(function ScoreCell(props: ScoreCellProps) {
-  const { shown, attribute, about, sample, column, name, isReadOnly, onType, onPick, onLeave } = props;
+  const { shown, attribute, about, form, sample, column, name, isReadOnly, onType, onPick, onLeave } = props;
   const { low, high } = scaleEnds(attribute);
   const reading = readCell(shown.text, attribute);
   const word = reading.kind === 'score' ? cellWord(attribute, reading.score) : null;
@@ -79,6 +81,7 @@ export const ScoreCell = memo(function ScoreCell(props: ScoreCellProps) {
       </span>
       <input
         type="text"
+        form={form}
         inputMode="decimal"
         autoComplete="off"
         enterKeyHint="next"

@@ -139,69 +139,76 @@ export function ScoreGrid(props: ScoreGridProps) {
   latest.current = { type, onType, onLeave };
 
   return (
-    <table
-      ref={grid}
-      className={isTall ? 'score-grid is-tall' : 'score-grid'}
-      style={{ '--columns': attributes.map(({ kind }) => `minmax(0, ${columnOf[kind].share}fr)`).join(' ') }}
-      aria-label={label}
-      onKeyDown={press}
-    >
-      <thead>
-        <tr className="score-row is-head">
-          <th scope="col" className="score-corner">
-            <span className="unseen">{phrase`Sample`}</span>
-          </th>
-          {attributes.map((attribute) => (
-            <th key={attribute.id} scope="col" className="score-attribute">
-              <strong>{attribute.name}</strong>
-              <span className="small soft">{scaleEnds(attribute).low}</span>
-              {attribute.kind === 'just-about-right' ? (
-                <span className="small soft">{`3 ${scaleWord(justAboutRightWords[2])}`}</span>
-              ) : null}
-              <span className="small soft">{scaleEnds(attribute).high}</span>
+    <>
+      <table
+        ref={grid}
+        className={isTall ? 'score-grid is-tall' : 'score-grid'}
+        style={{ '--columns': attributes.map(({ kind }) => `minmax(0, ${columnOf[kind].share}fr)`).join(' ') }}
+        aria-label={label}
+        onKeyDown={press}
+      >
+        <thead>
+          <tr className="score-row is-head">
+            <th scope="col" className="score-corner">
+              <span className="unseen">{phrase`Sample`}</span>
             </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row, position) => (
-          <tr
-            key={row.key}
-            className={
-              row.instead !== undefined ? 'score-row is-gone' : row.isMissed ? 'score-row is-missed' : 'score-row'
-            }
-          >
-            <th scope="row" className="score-sample">
-              {row.head}
-            </th>
-            {row.instead === undefined ? null : (
-              <td className="score-instead" colSpan={attributes.length}>
-                {row.instead}
-              </td>
-            )}
-            {(row.instead === undefined ? attributes : []).map((attribute, column) => (
-              <ScoreCell
-                key={attribute.id}
-                shown={cell(position, attribute)}
-                attribute={attribute}
-                about={`${id}-${position}-${column}`}
-                sample={typed.indexOf(position)}
-                column={column}
-                name={row.name}
-                isReadOnly={isReadOnly}
-                onType={(text) => latest.current.type(position, attribute, text)}
-                onPick={(text) => latest.current.onType(position, attribute, text)}
-                onLeave={() => latest.current.onLeave?.(position, attribute)}
-              />
+            {attributes.map((attribute) => (
+              <th key={attribute.id} scope="col" className="score-attribute">
+                <strong>{attribute.name}</strong>
+                <span className="small soft">{scaleEnds(attribute).low}</span>
+                {attribute.kind === 'just-about-right' ? (
+                  <span className="small soft">{`3 ${scaleWord(justAboutRightWords[2])}`}</span>
+                ) : null}
+                <span className="small soft">{scaleEnds(attribute).high}</span>
+              </th>
             ))}
-            {row.foot === undefined ? null : (
-              <td className="score-foot" data-sample={typed.indexOf(position)} data-attribute={attributes.length}>
-                {row.foot}
-              </td>
-            )}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map((row, position) => (
+            <tr
+              key={row.key}
+              className={
+                row.instead !== undefined ? 'score-row is-gone' : row.isMissed ? 'score-row is-missed' : 'score-row'
+              }
+            >
+              <th scope="row" className="score-sample">
+                {row.head}
+              </th>
+              {row.instead === undefined ? null : (
+                <td className="score-instead" colSpan={attributes.length}>
+                  {row.instead}
+                </td>
+              )}
+              {(row.instead === undefined ? attributes : []).map((attribute, column) => (
+                <ScoreCell
+                  key={attribute.id}
+                  shown={cell(position, attribute)}
+                  attribute={attribute}
+                  about={`${id}-${position}-${column}`}
+                  form={`${id}-${position}`}
+                  sample={typed.indexOf(position)}
+                  column={column}
+                  name={row.name}
+                  isReadOnly={isReadOnly}
+                  onType={(text) => latest.current.type(position, attribute, text)}
+                  onPick={(text) => latest.current.onType(position, attribute, text)}
+                  onLeave={() => latest.current.onLeave?.(position, attribute)}
+                />
+              ))}
+              {row.foot === undefined ? null : (
+                <td className="score-foot" data-sample={typed.indexOf(position)} data-attribute={attributes.length}>
+                  {row.foot}
+                </td>
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {/* Chromium looks through every field that belongs to no form each time one is typed in; so it looks through one row. */}
+      {rows.map(({ key }, position) => (
+        <form key={key} id={`${id}-${position}`} hidden onSubmit={(event) => event.preventDefault()} />
+      ))}
+    </>
   );
 }

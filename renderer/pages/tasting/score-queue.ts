@@ -13,6 +13,8 @@ interface QueueOptions<Score extends QueuedScore> {
   /** Told after it is true. */
   readonly onKept: (scores: readonly Score[]) => void;
   readonly onChange: () => void;
+  /** What is waited for before each sending: typing that shows. */
+  readonly breath?: () => Promise<void>;
 }
 
 export interface ScoreQueue<Score extends QueuedScore> {
@@ -34,6 +36,7 @@ export function scoreQueue<Score extends QueuedScore>({
   send,
   onKept,
   onChange,
+  breath,
 }: QueueOptions<Score>): ScoreQueue<Score> {
   const waiting = new Map<string, Score>();
   const faults = new Map<string, { score: Score; message: string }>();
@@ -59,6 +62,7 @@ export function scoreQueue<Score extends QueuedScore>({
 
   async function run(): Promise<void> {
     while (waiting.size > 0) {
+      if (breath !== undefined) await breath();
       sending = [...waiting.values()];
       waiting.clear();
       const batch = sending;

@@ -5,6 +5,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { joined } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Late } from '#renderer/parts/answer/late.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { takenOutCodes } from '#renderer/parts/taken-out/standing-orders.ts';
@@ -93,7 +94,11 @@ function EntrySheet({ tasting, order, scores, remarks }: SheetProps) {
     <>
       <p className="sheet-state" data-waiting={sheet.waiting > 0 || undefined}>
         <strong>{words.kept(sheet.kept, progress?.expected ?? 0)}</strong>
-        {sheet.waiting > 0 ? <span className="soft">{words.keeping}</span> : null}
+        {sheet.waiting > 0 ? (
+          <Late after_ms={400}>
+            <span className="soft">{words.keeping}</span>
+          </Late>
+        ) : null}
       </p>
       {sheet.notKept === 0 ? null : (
         <div className="sheet-fault" role="alert">

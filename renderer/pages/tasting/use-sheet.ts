@@ -1,5 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { afterPaint } from '#renderer/app/after-paint.ts';
 import { ask } from '#renderer/app/ask.ts';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -90,6 +91,7 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
 
   const queue = useMemo(() => {
     const made: ScoreQueue<SheetScore> = scoreQueue<SheetScore>({
+      breath: afterPaint,
       async send(scores) {
         await ask('scores:enter', {
           tasting,

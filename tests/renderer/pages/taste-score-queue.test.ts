@@ -47,6 +47,27 @@ describe('scoreQueue', () => {
     expect(kept).toHaveLength(3);
   });
 
+  it('sends nothing before it has drawn breath, and then the newest', async () => {
+    const breath = Promise.withResolvers<void>();
+    const sent: (readonly QueuedScore[])[] = [];
+    const queue = scoreQueue<QueuedScore>({
+      breath: () => breath.promise,
+      async send(scores) {
+        sent.push(scores);
+      },
+      onKept() {},
+      onChange() {},
+    });
+    queue.put({ key: 'a', score: 1 });
+    await turn();
+    queue.put({ key: 'a', score: 2 });
+    expect(sent).toEqual([]);
+    expect(queue.waiting).toBe(1);
+    breath.resolve();
+    await queue.settled();
+    expect(sent).toEqual([[{ key: 'a', score: 2 }]]);
+  });
+
   it('shows a refused score at its own cell, and sends the others again', async () => {
     const { queue, kept, at } = bench();
     queue.put({ key: 'a', score: 1 });
