@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { app, ipcMain, Notification, protocol, session } from 'electron';
 import { openDeskLine } from '#hosts/desk-line.ts';
@@ -38,6 +39,7 @@ const kitchens = kitchensOf({
   carrier: carryDesk(
     ipcMain,
     speakAsAsked(() => showMenu()),
+    (file) => existsSync(file) && open(file),
   ),
   openLine: (store) =>
     openDeskLine({ worker: files.worker, store, log: logFile, onTended: tended, beside: (file) => open(file) }),

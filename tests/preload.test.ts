@@ -2,7 +2,8 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { channels } from '#hosts/ipc/channels.ts';
 import { type Bridge, bridgeName, type DeskEvent } from '#shared/carriage.ts';
-import { callsOf, forget, ipcRenderer } from '#tests/shell/stand-in-electron.ts';
+import { handDroppedKitchens } from '#shell/dropped-kitchen.ts';
+import { callsOf, forget, ipcRenderer, webUtils } from '#tests/shell/stand-in-electron.ts';
 
 vi.mock('electron', () => import('#tests/shell/stand-in-electron.ts'));
 
@@ -51,5 +52,24 @@ describe('the preload script', () => {
 
   test('goes to a screen wherever the focus is', () => {
     expect(told('go:/trials', 'name')).toEqual([{ kind: 'menu', act: 'go:/trials' }]);
+  });
+
+  test('hands a kitchen’s file that a hand has dropped to the main process; all else is the page’s', () => {
+    const heard: ((event: unknown) => void)[] = [];
+    handDroppedKitchens(
+      { addEventListener: (_: string, hear: (event: unknown) => void) => heard.push(hear) } as unknown as Window,
+      ipcRenderer,
+      webUtils as unknown as Parameters<typeof handDroppedKitchens>[2],
+    );
+    const drop = (isTrusted: boolean, ...names: string[]) => {
+      const preventDefault = vi.fn();
+      heard[0]?.({ isTrusted, preventDefault, dataTransfer: { files: names.map((name) => ({ name })) } });
+      return preventDefault.mock.calls.length > 0;
+    };
+    expect(drop(true, 'scores.csv')).toBe(false);
+    expect(drop(false, 'stall.sidejar')).toBe(false);
+    expect(callsOf('invoke')).toEqual([]);
+    expect(drop(true, 'stall.sidejar', 'notes.txt')).toBe(true);
+    expect(callsOf('invoke')).toEqual([[channels.dropped, '/home/me/stall.sidejar']]);
   });
 });

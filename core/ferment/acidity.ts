@@ -1,4 +1,5 @@
 import { OutOfDomain, within } from '#core/out-of-domain.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { molarMass_g_per_mol as molar } from './molar-mass.ts';
 
@@ -16,10 +17,10 @@ export const acidFactor_g_per_meq: Readonly<Record<TitratedAcid, number>> = {
 /** Where the titration ends; results to different end points do not compare. */
 export const titrationEndPoints = {
   get aoac() {
-    return phrase`pH 8.1 (AOAC 942.15, fruit products), about where phenolphthalein turns`;
+    return phrase`pH ${8.1} (AOAC 942.15, fruit products), about where phenolphthalein turns`;
   },
   get oiv() {
-    return phrase`pH 7.0, carbon dioxide removed (OIV-MA-AS313-01, wine)`;
+    return phrase`pH ${fixed(7, 1)}, carbon dioxide removed (OIV-MA-AS313-01, wine)`;
   },
 } as const;
 

@@ -35,7 +35,7 @@ export function outside(
   if (unit === '°C' && value < absoluteZero_C) {
     return {
       code: 'below-absolute-zero',
-      message: phrase`${what} is ${value} °C, below absolute zero (−273.15 °C). ${permitted}`,
+      message: phrase`${what} is ${value} °C, below absolute zero (−${273.15} °C). ${permitted}`,
       path,
     };
   }

@@ -39,7 +39,7 @@ export function correctedGravity(reading_sg: number, sample_C: number, calibrati
     return {
       ok: false,
       code: 'reading-out-of-range',
-      message: phrase`A hydrometer reading can be corrected between 0.98 and 1.3; this says ${reading_sg}.`,
+      message: phrase`A hydrometer reading can be corrected between ${0.98} and ${1.3}; this says ${reading_sg}.`,
     };
   }
   try {

@@ -13,7 +13,7 @@ import type { ResolvedAddition } from './resolve-addition.ts';
 /** Room for froth and rising fruit, as a share of the vessel. Common practice, no source. */
 const frothRoom = 0.1;
 const alcoholBasis = () =>
-  phrase`US TTB, 27 CFR parts 16 and 25: 0.5 % vol at any time, also after bottling; your country may differ`;
+  phrase`US TTB, 27 CFR parts 16 and 25: ${0.5} % vol at any time, also after bottling; your country may differ`;
 
 /** The cautions of one jar, the gravest first. */
 export function jarCautions(input: JarInput, additions: readonly ResolvedAddition[], sheet: JarFigures): Caution[] {
@@ -27,7 +27,7 @@ export function jarCautions(input: JarInput, additions: readonly ResolvedAdditio
     ...ingredientCautions(additions),
     caution(
       'ph-measure',
-      phrase`How sour it gets cannot be worked out beforehand: measure the pH. Above 4.6, or rising, is a warning.`,
+      phrase`How sour it gets cannot be worked out beforehand: measure the pH. Above ${4.6}, or rising, is a warning.`,
       phrase`21 CFR 114.3 (acid foods)`,
     ),
     caution(
@@ -79,7 +79,7 @@ function alcoholCautions({ alcohol }: JarFigures): Caution[] {
   return [
     caution(
       'alcohol-line',
-      phrase`Could pass 0.5 % vol: all its sugar would make ${fixed(most, 1)} % vol. ${truth} Chilling slows it, it does not stop it.`,
+      phrase`Could pass ${0.5} % vol: all its sugar would make ${fixed(most, 1)} % vol. ${truth} Chilling slows it, it does not stop it.`,
       alcoholBasis(),
     ),
   ];

@@ -50,15 +50,15 @@ function baseProblem({ vessel, base }: JarInput): InputProblem | null {
     return {
       code: mixUp ? 'unit-mix-up' : 'jar-too-small',
       message: mixUp
-        ? phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL: did you mean ${volume / 1000} mL? Permitted: 0.1 to ${vessel.capacity_mL} mL.`
-        : phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL. Permitted: 0.1 to ${vessel.capacity_mL} mL.`,
+        ? phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL: did you mean ${volume / 1000} mL? Permitted: ${0.1} to ${vessel.capacity_mL} mL.`
+        : phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL. Permitted: ${0.1} to ${vessel.capacity_mL} mL.`,
       path: ['base', 'volume_mL'],
     };
   }
   if (share < 0.005 && share * 1000 <= 1.5) {
     return {
       code: 'unit-mix-up',
-      message: phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL: did you mean ${volume} L? Permitted: 0.1 to ${vessel.capacity_mL} mL.`,
+      message: phrase`${volume} mL of base in a jar of ${vessel.capacity_mL} mL: did you mean ${volume} L? Permitted: ${0.1} to ${vessel.capacity_mL} mL.`,
       path: ['base', 'volume_mL'],
     };
   }

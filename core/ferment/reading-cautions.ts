@@ -34,7 +34,7 @@ export function readingCautions(readings: readonly PhReading[], drink: 'kombucha
     found.push(
       caution(
         'ph-high',
-        phrase`pH ${last.pH} is above 4.6, the line of acid foods: what spoils food can grow there. If it does not fall within a day or so, throw it away.`,
+        phrase`pH ${last.pH} is above ${4.6}, the line of acid foods: what spoils food can grow there. If it does not fall within a day or so, throw it away.`,
         phrase`21 CFR 114.3 (acid and acidified foods); drinks with gas or alcohol fall outside that rule, the line is still the usual guide`,
       ),
     );

@@ -1,11 +1,12 @@
 import { within } from '#core/out-of-domain.ts';
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { type Caution, caution, commonPractice } from './caution.ts';
 
 // What is said of every live drink, whatever its figures.
 
 const waterBasis = () =>
-  phrase`EPA, 40 CFR 141.65 (up to 4.0 mg/L as Cl₂ in tap water); its effect on cultures is common practice, no source`;
+  phrase`EPA, 40 CFR 141.65 (up to ${fixed(4, 1)} mg/L as Cl₂ in tap water); its effect on cultures is common practice, no source`;
 const waterAdvice = () =>
   phrase`Letting water stand or boiling it drives off chlorine, not chloramine; a carbon filter takes both.`;
 

@@ -43,7 +43,7 @@ export function recipeCautions(jar: JarInput, known: KnownOfRecipe): Caution[] {
         caution(
           'alcohol-unknown',
           phrase`How much alcohol it can reach is unknown: nobody has given the sugar of the base or of an addition. Whoever avoids alcohol should be told.`,
-          phrase`US TTB, 27 CFR parts 16 and 25 draw a line at 0.5 % vol; your country may differ`,
+          phrase`US TTB, 27 CFR parts 16 and 25 draw a line at ${0.5} % vol; your country may differ`,
         ),
       ];
   const allergens =

@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { parseNumber } from './parse-number.ts';
 import type { Parsed } from './parse-quantity.ts';
@@ -24,7 +25,8 @@ export function parsePrice(text: string): Parsed<Price> {
     .replace(/^[^\d.,½¼¾⅓⅔+\-−–]+/u, '')
     .replace(/(\d)\s*\/\s*(?=\p{L})/gu, '$1 per ');
   const number = parseNumber(plain);
-  if (number === null) return refused('not-a-number', phrase`“${text.trim()}” has no clear price; write 12.50 per kg.`);
+  if (number === null)
+    return refused('not-a-number', phrase`“${text.trim()}” has no clear price; write ${fixed(12.5, 2)} per kg.`);
   if (number.value < 0)
     return refused('negative', phrase`A price of ${number.value} is negative; permitted: zero or more.`);
   const what = /^[^\d/]*?(?:\/|\bper\b|\bfor\b|\ba\b|\bthe\b)\s*(.+)$/iu.exec(number.rest)?.[1];
@@ -37,7 +39,7 @@ export function parsePrice(text: string): Parsed<Price> {
   const bought = parseQuantity(/^[\d.,½¼¾⅓⅔]/u.test(what) ? what : `1 ${what}`);
   if (!bought.ok) return bought;
   const { unit, stored, rest } = bought.value;
-  if (rest !== '') return refused('unit-unknown', phrase`“${rest}” is too much here; write 12.50 per kg.`);
+  if (rest !== '') return refused('unit-unknown', phrase`“${rest}” is too much here; write ${fixed(12.5, 2)} per kg.`);
   if ((unit.dimension !== 'mass' && unit.dimension !== 'volume') || stored === 0) {
     return refused('wrong-kind', phrase`A price goes by weight or by volume; write it per kg, per lb or per L.`);
   }

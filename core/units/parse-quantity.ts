@@ -47,7 +47,7 @@ export function parseQuantity(text: string, wanted?: Dimension, assumed?: Unit):
   if (!number) {
     return refused(
       'not-a-number',
-      phrase`"${text.trim()}" does not begin with one clear number; write 75, 1.5, 1/2 or 1 1/2.`,
+      phrase`"${text.trim()}" does not begin with one clear number; write 75, ${1.5}, 1/2 or 1 1/2.`,
     );
   }
   const found = unitAtHead(number.rest) ?? (number.rest === '' && assumed ? { unit: assumed, rest: '' } : null);
@@ -69,7 +69,7 @@ export function parseQuantity(text: string, wanted?: Dimension, assumed?: Unit):
     if (stored < absoluteZero_C) {
       return refused(
         'below-absolute-zero',
-        phrase`${number.value} ${unit.symbol} lies below absolute zero (−273.15 °C, −459.67 °F).`,
+        phrase`${number.value} ${unit.symbol} lies below absolute zero (−${273.15} °C, −${459.67} °F).`,
       );
     }
   } else if (stored < 0 && unit.dimension !== 'pressure') {

@@ -22,7 +22,7 @@ type Kind = keyof JarReading;
 
 const ranges: Readonly<Record<Kind, readonly [number, number, () => string]>> = {
   brix: [0, 80, () => phrase`Brix runs from 0 to 80`],
-  sg: [0.9, 1.4, () => phrase`Specific gravity runs from 0.9 to 1.4`],
+  sg: [0.9, 1.4, () => phrase`Specific gravity runs from ${0.9} to ${1.4}`],
   ph: [0, 14, () => phrase`pH runs from 0 to 14`],
   temperature_C: [-40, 110, () => phrase`A jar’s temperature lies between −40 and 110 °C`],
   acidity: [0, 200, () => phrase`Acidity runs from 0 to 200 g/L`],
@@ -108,7 +108,7 @@ function pieceAt(rest: string): Piece | null {
 export function parseReading(text: string): ReadReading {
   const value: JarReading = {};
   let rest = text.replace(/[−–]/g, '-').replace(/º/g, '°').trim();
-  if (rest === '') return refused('empty', phrase`Write what you measured, such as 4.2 brix, pH 3.4, 21 °C.`);
+  if (rest === '') return refused('empty', phrase`Write what you measured, such as ${4.2} brix, pH ${3.4}, 21 °C.`);
   while (rest !== '') {
     const piece = pieceAt(rest);
     if (piece === null) {

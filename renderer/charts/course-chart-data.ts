@@ -123,7 +123,7 @@ export function courseChartData(
   });
   const line =
     measure === 'ph'
-      ? { value: acidLine_pH, words: phrase`pH 4.6` }
+      ? { value: acidLine_pH, words: phrase`pH ${4.6}` }
       : measure === 'sugar' && wanted_brix !== null
         ? { value: wanted_brix, words: phrase`wanted` }
         : null;

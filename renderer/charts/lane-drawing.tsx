@@ -9,7 +9,7 @@ import {
   XAxis,
   YAxis,
 } from 'recharts';
-import { fixed } from '#core/words/figures.ts';
+import { fixed, shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { laneAxisProps } from './chart-axes.ts';
 import { markPath } from './mark-path.ts';
@@ -126,7 +126,7 @@ export function LaneDrawing({ chart }: { readonly chart: LaneChart }) {
           domain={[...chart.domain]}
           ticks={ticks}
           stroke="var(--line-strong)"
-          tickFormatter={(tick: number) => String(tick).replace('-', '−')}
+          tickFormatter={(tick: number) => shownNumber(tick).replace('-', '−')}
           label={{ value: axis, position: 'insideBottom', offset: -12, fill: 'var(--ink-soft)' }}
         />
         <YAxis {...laneAxisProps(lanes.map(({ name }) => name))} width={96} />

@@ -113,5 +113,5 @@ test('by keyboard alone, from an empty kitchen: base, question, jars, readings, 
   ]);
   // For reading, not asserted: how much each step asks of a hand, and of this machine.
   const lines = keys.steps.map(({ step, keys: count, took_ms }) => `  ${step}: ${count} keys, ${took_ms} ms`);
-  console.log(['the main job by keyboard, in steps:', ...lines].join('\n'));
+  process.stdout.write(`${['the main job by keyboard, in steps:', ...lines].join('\n')}\n`);
 });

@@ -143,6 +143,8 @@ export const ipcMain = {
     (handlers.get(channel) as ((...words: unknown[]) => unknown) | undefined)?.(...words),
 };
 
+export const webUtils = { getPathForFile: ({ name }: { name: string }) => `/home/me/${name}` };
+
 export const ipcRenderer = Object.assign(new EventEmitter(), {
   invoke: async (...words: unknown[]) => {
     note('invoke', ...words);

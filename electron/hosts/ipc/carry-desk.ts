@@ -3,6 +3,7 @@ import type { DeskLine } from '#hosts/desk-line.ts';
 import type { DeskEvent } from '#shared/carriage.ts';
 import type { Envelope, FailureCode } from '#shared/failure.ts';
 import { channels } from './channels.ts';
+import { isKitchenPath } from './kitchen-path.ts';
 import { isPageAddress } from './page-address.ts';
 import { isAskMark, readAskMessage } from './read-ask-message.ts';
 
@@ -27,18 +28,20 @@ export function tellPage(page: WebContents, event: DeskEvent): void {
 }
 
 /**
- * Opens the two channels on which windows ask, and hands on what the desks tell.
+ * Opens the channels on which windows ask, and hands on what the desks tell.
  *
  * Method: only the main frame of an attached window, showing the page's own origin, is answered. Each window's marks are
  * kept apart on the line, so that progress reaches only the window that asked and nobody stops another's request.
  *
  * @param ipc Electron's `ipcMain`
  * @param askedIn told of the language of each request
+ * @param dropped told of a kitchen's file that was dropped on one of the windows
  * @returns where windows are attached to their desks
  */
 export function carryDesk(
   ipc: Pick<IpcMain, 'handle'>,
   askedIn: (language: string, line: DeskLine) => void = () => {},
+  dropped: (file: string) => void = () => {},
 ): DeskCarrier {
   const pages = new Map<WebContents, Attached>();
 
@@ -67,6 +70,10 @@ export function carryDesk(
 
   ipc.handle(channels.stop, (event, ask: unknown): void => {
     if (isAskMark(ask)) senderOf(event)?.line.stop(markOn(event.sender) + ask);
+  });
+
+  ipc.handle(channels.dropped, (event, file: unknown): void => {
+    if (senderOf(event) !== null && isKitchenPath(file)) dropped(file);
   });
 
   return {

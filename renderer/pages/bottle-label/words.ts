@@ -36,7 +36,7 @@ export const words = {
   keepCold: phrase`Keep cold.`,
   open: phrase`Live drink: pressure builds up. Open with care, slowly, away from your face.`,
   alcohol: {
-    'alcohol-line': phrase`May hold more than 0.5 % vol alcohol.`,
+    'alcohol-line': phrase`May hold more than ${0.5} % vol alcohol.`,
     'alcohol-bound': phrase`May hold a little alcohol.`,
     'alcohol-unknown': phrase`May hold alcohol; how much is not known.`,
   },

@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 
 function capitalised(name: string): string {
@@ -41,7 +42,7 @@ export const words = {
     title: phrase`A serving`,
     size: phrase`How much is a serving`,
     basePrice: phrase`What the base costs`,
-    basePriceHint: phrase`Such as 0.80 per L. Empty when unknown: it is never counted as 0.`,
+    basePriceHint: phrase`Such as ${fixed(0.8, 2)} per L. Empty when unknown: it is never counted as 0.`,
     cost: phrase`Costs`,
     sugarIn: phrase`Sugar, at most`,
     sugarInBasis: phrase`All that was put in, before any of it ferments: an upper bound.`,

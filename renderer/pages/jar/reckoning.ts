@@ -51,7 +51,7 @@ export function reckoningOf({ sheet, base, room, closing, cold }: JarScience, me
     },
     {
       what: phrase`Alcohol: all sugar to alcohol and gas, which is a bound; and yeast’s own yield, since it builds itself from sugar too.`,
-      basis: phrase`Gay-Lussac’s equation; Balling’s balance. The line of 0.5 % vol: 27 CFR parts 16 and 25 (TTB), at any time`,
+      basis: phrase`Gay-Lussac’s equation; Balling’s balance. The line of ${0.5} % vol: 27 CFR parts 16 and 25 (TTB), at any time`,
     },
     ...(closing === null
       ? []

@@ -134,7 +134,7 @@ export function alcoholFacts(
     },
     { name: phrase`At yeast’s own yield`, value: yeast === null ? unknown : phrase`${fixed(yeast, 2)} % vol` },
     {
-      name: phrase`Sugar that may still ferment below 0.5 % vol`,
+      name: phrase`Sugar that may still ferment below ${0.5} % vol`,
       value:
         left === 0
           ? phrase`none: the base is past it`

@@ -36,8 +36,8 @@ export const words = {
   openJar: phrase`An open jar keeps no gas. A bottle does: what it is made for and how much sugar is left when it is closed decide about its pressure.`,
   closingSugar: phrase`Sugar left when it is closed`,
   closingHint: {
-    metric: phrase`Such as 6 g/L, 1.5 brix or 1.006; empty: what it has. Nothing is written down.`,
-    us: phrase`Such as 0.8 oz/gal, 1.5 brix or 1.006; empty: what it has. Nothing is written down.`,
+    metric: phrase`Such as 6 g/L, ${1.5} brix or ${1.006}; empty: what it has. Nothing is written down.`,
+    us: phrase`Such as ${0.8} oz/gal, ${1.5} brix or ${1.006}; empty: what it has. Nothing is written down.`,
   },
   cold: phrase`A cold start`,
   reckoned: phrase`How this is reckoned`,

@@ -1,3 +1,4 @@
+import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 
 export const words = {
@@ -16,7 +17,7 @@ export const words = {
   none: phrase`Nothing in the pantry is called that.`,
   noneLine: phrase`Look whether it goes by another name, or add it as your own.`,
   emptyOnHand: phrase`Nothing is noted as on hand yet`,
-  emptyOnHandLine: phrase`Open an ingredient and write what you have, such as 1.2 kg or 1/2 cup. Starting a jar then takes from it.`,
+  emptyOnHandLine: phrase`Open an ingredient and write what you have, such as ${1.2} kg or 1/2 cup. Starting a jar then takes from it.`,
   emptyOwn: phrase`Nothing of your own yet`,
   emptyOwnLine: phrase`Add what the pantry does not have: the figures stand on its label.`,
   add: phrase`Add an ingredient`,
@@ -67,9 +68,9 @@ export const words = {
   figuresLead: phrase`What you leave empty stays as the table has it. Clear all to go back to the table.`,
   stockForm: {
     onHand: phrase`How much is there`,
-    onHandHint: phrase`As you measure it: 1.2 kg, 2 lb, 1/2 cup. Empty when nobody counted.`,
+    onHandHint: phrase`As you measure it: ${1.2} kg, 2 lb, 1/2 cup. Empty when nobody counted.`,
     price: phrase`What it costs`,
-    priceHint: phrase`Such as 12.50 per kg, 3 per L or 2.40 for 500 g. Empty when unknown: it is never counted as 0.`,
+    priceHint: phrase`Such as ${fixed(12.5, 2)} per kg, 3 per L or ${fixed(2.4, 2)} for 500 g. Empty when unknown: it is never counted as 0.`,
     currency: phrase`Currency of this kitchen`,
     currencyHint: phrase`Such as €, $ or SEK. For all prices.`,
     kept: (name: string) => phrase`Noted for ${name}.`,

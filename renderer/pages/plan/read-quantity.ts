@@ -58,7 +58,7 @@ export function readPressure(text: string, system: MeasureSystem): Typed {
 export function readDiameter(text: string, system: MeasureSystem): Typed {
   const read = readIn(text, 'length', system);
   if (read.kind !== 'number' || (read.value >= 1 && read.value <= 5000)) return read;
-  return { kind: 'fault', message: phrase`Write the inner diameter; permitted: 1 to 5000 mm (0.04 to 196 in).` };
+  return { kind: 'fault', message: phrase`Write the inner diameter; permitted: 1 to 5000 mm (${0.04} to 196 in).` };
 }
 
 /** Days; "36 h" and "1 week" will do too. Zero and less pass: the plan itself says why they can't be. */
@@ -67,7 +67,7 @@ export function readDays(text: string): Typed {
   const read = parseNumber(text);
   const scale = read === null ? undefined : dayScale(read.rest);
   if (read === null || scale === undefined)
-    return { kind: 'fault', message: phrase`Write days as a number, such as 2 or 1.5 (or 36 h).` };
+    return { kind: 'fault', message: phrase`Write days as a number, such as 2 or ${1.5} (or 36 h).` };
   const days = read.value * scale;
   if (Math.abs(days) <= 100_000) return { kind: 'number', value: days };
   return { kind: 'fault', message: phrase`That is more days than a trial can stand.` };

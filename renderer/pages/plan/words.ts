@@ -38,7 +38,7 @@ export const words = {
   rated: phrase`Pressure it is made for`,
   ratedHint: (unit: string) => phrase`Optional, in ${unit}, from the maker of the bottle.`,
   volumeHint: {
-    metric: phrase`In mL; “1 qt” or “1.5 L” will do too.`,
+    metric: phrase`In mL; “1 qt” or “${1.5} L” will do too.`,
     us: phrase`In cups; “1 qt”, “1/2 gal” or “800 mL” will do too.`,
   },
   more: phrase`More about the vessel`,
@@ -63,7 +63,7 @@ export const words = {
   addIngredient: phrase`Add an ingredient`,
   removeIngredient: (name: string) => phrase`Take out ${name || phrase`this row`}`,
   days: phrase`Days`,
-  daysHint: phrase`2, 1.5 or 36 h`,
+  daysHint: phrase`2, ${1.5} or 36 h`,
   cover: phrase`Cover`,
   temperature: phrase`Temperature`,
   temperatureHint: { metric: phrase`In °C`, us: phrase`In °F` },

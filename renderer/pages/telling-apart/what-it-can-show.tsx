@@ -50,7 +50,7 @@ export function WhatItCanShow({ method, tasters, rounds }: WhatItCanShowProps) {
               { head: phrase`The test finds it`, cell: ({ power }) => timesInTen(power), isFigure: true },
             ]}
           />
-          <p className="small soft">{phrase`By luck alone a taster is right ${method === 'triangle' ? '33' : '50'} times in 100. Slight, clear and large stand for d′ of 1, 1.5 and 2: common practice, no source.`}</p>
+          <p className="small soft">{phrase`By luck alone a taster is right ${method === 'triangle' ? '33' : '50'} times in 100. Slight, clear and large stand for d′ of 1, ${1.5} and 2: common practice, no source.`}</p>
         </div>
       )}
     </Answer>

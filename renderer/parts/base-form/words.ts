@@ -13,8 +13,8 @@ export const words = {
   sugarStart: phrase`Sugar at the start`,
   sugarNow: phrase`Sugar now`,
   sugarHint: {
-    metric: phrase`Such as 60 g/L, 6 brix or 1.024; a bare number is g/L.`,
-    us: phrase`Such as 8 oz/gal, 6 brix or 1.024; a bare number is oz/gal.`,
+    metric: phrase`Such as 60 g/L, 6 brix or ${1.024}; a bare number is g/L.`,
+    us: phrase`Such as 8 oz/gal, 6 brix or ${1.024}; a bare number is oz/gal.`,
   },
   temperature: phrase`How warm it stands`,
   temperatureHint: { metric: phrase`Such as 22 °C.`, us: phrase`Such as 72 °F.` },

@@ -9,7 +9,7 @@ type What = ValueOf<'course:read'>['jars'][number]['events'][number]['what'];
 export const words = {
   none: phrase`No reading yet. With Brix or SG, pH and temperature written down, their course is drawn here; from four sugar readings on, the fall is fitted.`,
   wanted: phrase`Sweetness wanted`,
-  wantedHint: phrase`As your instrument shows it: 3 brix or 1.012; a bare number is °Bx. Says when it is reached.`,
+  wantedHint: phrase`As your instrument shows it: 3 brix or ${1.012}; a bare number is °Bx. Says when it is reached.`,
   sweetTable: phrase`When each jar is as sweet as wanted`,
   apparent: phrase`A refractometer reads high and a hydrometer low once there is alcohol, so these are the instrument’s °Bx, not grams of sugar. How fast they fall is told well, how far less so.`,
   stoodHead: phrase`Time at temperature`,

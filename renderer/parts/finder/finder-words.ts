@@ -31,8 +31,8 @@ const places: Readonly<Record<Found['kind'], (id: string) => string>> = {
   tasting: (id) => `/tastings/${id}`,
   taster: () => '/tasters',
   'house-recipe': (id) => `/house-recipes/${id}`,
-  base: () => '/bases',
-  culture: () => '/bases',
+  base: (id) => `/bases/${id}`,
+  culture: (id) => `/cultures/${id}`,
   ingredient: () => '/pantry',
 };
 

@@ -11,16 +11,21 @@ const refused = { ok: false, error: { code: 'not-allowed' } };
 function oneWindow(url?: string) {
   const main = standInIpcMain();
   const languages: string[] = [];
-  const carrier = carryDesk(main.ipc, (language) => languages.push(language));
+  const dropped: string[] = [];
+  const carrier = carryDesk(
+    main.ipc,
+    (language) => languages.push(language),
+    (file) => dropped.push(file),
+  );
   const line = memoryLine();
   const window = standInPage(7, url);
   carrier.attach(window.page, line);
-  return { main, carrier, line, window, languages };
+  return { main, carrier, line, window, languages, dropped };
 }
 
 describe('carryDesk', () => {
-  test('opens two channels, ask and stop, and no others', () => {
-    expect(oneWindow().main.channels()).toEqual([channels.ask, channels.stop]);
+  test('opens three channels, ask, stop and dropped, and no others', () => {
+    expect(oneWindow().main.channels()).toEqual([channels.ask, channels.stop, channels.dropped]);
   });
 
   test('carries a request to the desk and its answer back', async () => {
@@ -43,6 +48,18 @@ describe('carryDesk', () => {
     }
     await main.call(channels.ask, standInPage(8).event(), { ...open, ways: { language: 'fr', decimal: ',' } });
     expect(languages).toEqual(['en', 'de']);
+  });
+
+  test('hears of a kitchen’s file dropped on its own window, and of nothing that can’t be one', () => {
+    const { main, window, dropped } = oneWindow();
+    const tell = (file: unknown, event = window.event()) => main.call(channels.dropped, event, file);
+    tell('/home/me/stall.sidejar');
+    tell('/home/me/STALL.SIDEJAR');
+    for (const odd of ['stall.sidejar', '/home/me/stall.db', '/a\0.sidejar', `/${'a'.repeat(5000)}.sidejar`, 7, null])
+      tell(odd);
+    tell('/home/me/other.sidejar', standInPage(8).event());
+    tell('/home/me/other.sidejar', window.event(null));
+    expect(dropped).toEqual(['/home/me/stall.sidejar', '/home/me/STALL.SIDEJAR']);
   });
 
   test.each([
