@@ -93,5 +93,11 @@ test('this window shows light or dark, 12 or 24 hours, comma or point, and the w
   await expect(page.getByRole('combobox', { name: 'Decimals' })).toHaveValue(',');
   await expect(page.getByRole('combobox', { name: 'Hours' })).toHaveValue('12');
   await expect(page.getByRole('combobox', { name: 'A week begins on' })).toHaveValue('sunday');
-  await expect(page.getByText(/\d{1,2}:\d\d\s?(am|pm)/i).first()).toBeVisible();
+  await show(`/trials/${tasted?.id}`);
+  await expect(
+    page
+      .locator('main')
+      .getByText(/\d{1,2}:\d\d\s?(am|pm)/i)
+      .first(),
+  ).toBeVisible();
 });
