@@ -1,5 +1,6 @@
 import { layWords, type Translation, wordsOf } from '#core/words/laid-words.ts';
 import { layDecimal, windowWays } from '#renderer/format/window-ways.ts';
+import { afterPaint } from './after-paint.ts';
 import { findBridge } from './find-bridge.ts';
 
 // Before anything is said the language must be known: tables of words are said when their file is read. In English nothing is asked.
@@ -18,7 +19,9 @@ async function boot(): Promise<void> {
   layDecimal();
   const { language } = windowWays();
   const wanted = language === 'system' ? navigator.language : language;
-  if (wanted !== 'en' && !wanted.startsWith('en-')) await layLanguage(wanted);
+  const isEnglish = wanted === 'en' || wanted.startsWith('en-');
+  // The frame is shown before the rest is read: it is on its way meanwhile.
+  await Promise.all([afterPaint(), isEnglish ? null : layLanguage(wanted)]);
   await import('./main.tsx');
 }
 
