@@ -5,6 +5,7 @@ import { findIngredient } from '#core/pantry/find-ingredient.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { ask } from '#renderer/app/ask.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import type { HeldDraft } from '#renderer/app/use-draft.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { type Measures, measuresOf } from '#renderer/format/use-measures.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
@@ -28,14 +29,14 @@ import { PlanSheets } from './plan-sheets.tsx';
 import { QuestionSection } from './question-section.tsx';
 import type { Base } from './read-plan.ts';
 import { savedInput } from './saved-input.ts';
-import { type KeptDraft, keepPlan, usePlanDraft } from './use-plan-draft.ts';
+import { keepPlan, usePlanDraft } from './use-plan-draft.ts';
 import { WhenSection } from './when-section.tsx';
 import { words } from './words.ts';
 import './plan.css';
 import './time-line.css';
 
 interface PlanFormProps {
-  readonly kept: KeptDraft;
+  readonly kept: HeldDraft<PlanDraft>;
   readonly draft: PlanDraft;
   readonly bases: readonly Base[];
   readonly pantry: ValueOf<'pantry:list'>['ingredients'];
