@@ -1,8 +1,8 @@
 import { ingredientName } from '#core/trial/formula.ts';
-import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
-import { additionWords, capital, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
+import { additionWords, coverWords, daysWords, joined, vesselWords } from '#renderer/format/words.ts';
+import { alsoHeldFacts } from '#renderer/parts/facts/also-held.ts';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { calendarWords } from './words.ts';
@@ -35,18 +35,6 @@ export function HeldFacts({ trial, measures }: { readonly trial: Trial; readonly
   if (held.cover !== null) facts.push({ name: phrase`Cover`, value: coverWords[held.cover] });
   if (held.temperature_C !== null)
     facts.push({ name: phrase`Temperature`, value: measures.temperature(held.temperature_C) });
-  for (const [name, value] of Object.entries(held.also)) {
-    facts.push({
-      name: capital(name),
-      value:
-        typeof value === 'boolean'
-          ? value
-            ? phrase`yes`
-            : phrase`no`
-          : typeof value === 'number'
-            ? shownNumber(value)
-            : value,
-    });
-  }
+  facts.push(...alsoHeldFacts(held.also));
   return <Facts facts={facts} />;
 }

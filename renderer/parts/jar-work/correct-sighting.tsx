@@ -1,13 +1,12 @@
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { joined } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt } from '#renderer/parts/field/fault-at.ts';
-import { Field } from '#renderer/parts/field/field.tsx';
-import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { ReasonSheet } from './reason-sheet.tsx';
 import { sightingText } from './sighting-said.tsx';
 import { words } from './words.ts';
 
@@ -43,41 +42,21 @@ function useCorrect() {
 
 /** Mould that was none brings a thrown-away jar back: asked once, with what it was instead. */
 function NotMould({ sighting, onClose }: { readonly sighting: Sighting; readonly onClose: () => void }) {
-  const [why, setWhy] = useState('');
   const { correct, send } = useCorrect();
-  function submit(event: FormEvent) {
-    event.preventDefault();
-    send(sighting.id, why.trim(), onClose);
-  }
   return (
-    <Sheet title={words.notMouldTitle} onClose={onClose}>
-      <form className="form" onSubmit={submit} noValidate>
-        <p>{words.notMouldLine}</p>
-        <Field label={words.notMouldWhy} fault={faultAt(correct.error, 'why')}>
-          {(wiring) => (
-            <input
-              {...wiring}
-              autoComplete="off"
-              maxLength={400}
-              value={why}
-              onChange={({ target }) => setWhy(target.value)}
-            />
-          )}
-        </Field>
-        <div className="chips">
-          {words.notMouldReasons.map((each) => (
-            <button key={each} type="button" className="chip" onClick={() => setWhy(each)}>
-              {each}
-            </button>
-          ))}
-        </div>
-        <div className="button-row">
-          <Button type="submit" weight="main" disabled={correct.isPending}>
-            {words.correctIt}
-          </Button>
-        </div>
-      </form>
-    </Sheet>
+    <ReasonSheet
+      title={words.notMouldTitle}
+      label={words.notMouldWhy}
+      fault={faultAt(correct.error, 'why')}
+      reasons={words.notMouldReasons}
+      act={words.correctIt}
+      weight="main"
+      isPending={correct.isPending}
+      onSend={(why) => send(sighting.id, why.trim(), onClose)}
+      onClose={onClose}
+    >
+      <p>{words.notMouldLine}</p>
+    </ReasonSheet>
   );
 }
 

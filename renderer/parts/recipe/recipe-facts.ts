@@ -1,8 +1,8 @@
 import { formatQuantity } from '#core/units/format-quantity.ts';
-import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
-import { capital, coverWords, daysWords, vesselWords } from '#renderer/format/words.ts';
+import { coverWords, daysWords, vesselWords } from '#renderer/format/words.ts';
+import { alsoHeldFacts } from '#renderer/parts/facts/also-held.ts';
 import type { Fact } from '#renderer/parts/facts/facts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
@@ -26,18 +26,6 @@ export function recipeFacts(
   if (formula.cover !== null) facts.push({ name: phrase`Cover`, value: coverWords[formula.cover] });
   facts.push({ name: phrase`Tried in`, value: vesselLine(vessel, measures) });
   if (base !== null) facts.push({ name: phrase`Tried with`, value: base.name });
-  for (const [name, value] of Object.entries(alsoHeld)) {
-    facts.push({
-      name: capital(name),
-      value:
-        typeof value === 'boolean'
-          ? value
-            ? phrase`yes`
-            : phrase`no`
-          : typeof value === 'number'
-            ? shownNumber(value)
-            : value,
-    });
-  }
+  facts.push(...alsoHeldFacts(alsoHeld));
   return facts;
 }
