@@ -11,6 +11,7 @@ import { fermentComputers } from './ferment.ts';
 import { findHandlers } from './find.ts';
 import { findingHandlers } from './findings.ts';
 import type { Computers, Handlers } from './handler.ts';
+import { historyHandlers } from './history.ts';
 import { jarHandlers } from './jars.ts';
 import { kitchenHandlers } from './kitchen.ts';
 import { likingFindingHandlers } from './liking-findings.ts';
@@ -38,6 +39,7 @@ import { wordsComputers } from './words.ts';
 export const allHandlers: Handlers<KitchenName> = {
   ...kitchenHandlers,
   ...storeHandlers,
+  ...historyHandlers,
   ...peopleAndPantryHandlers,
   ...baseHandlers,
   ...cultureHandlers,

@@ -14,20 +14,10 @@ import { eraseTaster } from '#store/erase-taster.ts';
 import { listBackups, strayCopies } from '#store/list-backups.ts';
 import { rescueKitchen } from '#store/rescue-kitchen.ts';
 import { restoreBackup } from '#store/restore-backup.ts';
-import { rowHistory } from '#store/row-history.ts';
-import { type TableName, tableNames } from '#store/tables.ts';
 import { isBackupDue, tendKitchen } from '#store/tend-kitchen.ts';
 import { travel, undoState } from '#store/undo.ts';
 import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
-
-function tableNamed(name: string): TableName {
-  const table = tableNames.find((each) => each === name);
-  if (table === undefined) {
-    throw new Failure('invalid-input', phrase`table must be one of: ${tableNames.join(', ')}.`, ['table']);
-  }
-  return table;
-}
 
 export const storeHandlers: Handlers<
   | 'drafts:open'
@@ -40,10 +30,8 @@ export const storeHandlers: Handlers<
   | 'backups:list'
   | 'backups:restore'
   | 'kitchen:openBeside'
-  | 'history:row'
   | 'tasters:erase'
   | 'bin:empty'
-  | 'history:read'
   | 'undo:state'
   | 'undo:last'
   | 'redo:last'
@@ -84,23 +72,11 @@ export const storeHandlers: Handlers<
     if (statSync(file, { throwIfNoEntry: false })?.isFile() === true) return { file };
     throw new Failure('store-missing', phrase`There is no kitchen called “${name}” beside this one.`, ['name']);
   },
-  'history:row': (kitchen, { table, id, limit }) => ({
-    entries: rowHistory(kitchen.read, tableNamed(table), id, limit).map((entry) => ({ ...entry })),
-  }),
   'tasters:erase'(kitchen, { taster }) {
     const row = found(kitchen.read.row('tasters', taster), 'taster', 'taster');
     const backups = listBackups(kitchen.file).length;
     return { taster, ...eraseTaster(kitchen, row), backups };
   },
-  'history:read': (kitchen, { limit, before }) => ({
-    steps: kitchen.read.all(
-      `SELECT s.id AS step, s.at, s.request, s.summary, s.kind, count(c.id) AS rows
-       FROM steps AS s LEFT JOIN changes AS c ON c.step_id = s.id
-       WHERE s.id < ? GROUP BY s.id ORDER BY s.id DESC LIMIT ?`,
-      before ?? Number.MAX_SAFE_INTEGER,
-      limit,
-    ),
-  }),
   'undo:state': (kitchen) => undoState(kitchen.read),
   'undo:last': (kitchen) => travel(kitchen, 'undo'),
   'redo:last': (kitchen) => travel(kitchen, 'redo'),

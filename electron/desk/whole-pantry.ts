@@ -41,6 +41,7 @@ function builtIn(row: PantryIngredient): Ingredient {
     colour: row.colour,
     measures: row.measures.map((measure) => ({ ...measure })),
     onHand_g: null,
+    stock: null,
     short_g: null,
     price_per_kg: null,
     price_per_L: null,
@@ -100,8 +101,8 @@ export function wholePantry(kitchen: Kitchen): Ingredient[] {
   return all.map((each) => {
     const stock = stocks.get(nameKey(each.name));
     if (stock === undefined) return each;
-    const { on_hand_g, short_g, price_per_kg, price_per_L } = stock;
-    return { ...each, onHand_g: on_hand_g, short_g, price_per_kg, price_per_L };
+    const { id, on_hand_g, short_g, price_per_kg, price_per_L } = stock;
+    return { ...each, stock: id, onHand_g: on_hand_g, short_g, price_per_kg, price_per_L };
   });
 }
 

@@ -68,6 +68,7 @@ export function listOwnIngredients(read: Reader): Ingredient[] {
     colour: null,
     measures: JSON.parse(row.measures ?? '[]') as Ingredient['measures'],
     onHand_g: null,
+    stock: null,
     short_g: null,
     price_per_kg: null,
     price_per_L: null,

@@ -1,3 +1,4 @@
+import type { RecordedTable } from '#shared/recorded-tables.ts';
 import { cellarTables, laterCellarTables } from './cellar-tables.ts';
 import { pantryTables } from './pantry-tables.ts';
 
@@ -249,7 +250,7 @@ export const tables = {
   },
   erasures: { owners: [], columns: { what: 'text', entries: 'text' } },
   ...laterCellarTables,
-} as const satisfies Record<string, TableShape>;
+} as const satisfies Record<RecordedTable, TableShape>;
 
 export type TableName = keyof typeof tables;
 

@@ -45,6 +45,7 @@ export const ReadingsImportPage = later(
   () => import('#renderer/pages/readings-import/readings-import-page.tsx'),
 );
 export const SipsPage = later('SipsPage', () => import('#renderer/pages/sips/sips-page.tsx'));
+export const StepPage = later('StepPage', () => import('#renderer/pages/history/step-page.tsx'));
 export const StickersPage = later('StickersPage', () => import('#renderer/pages/stickers/stickers-page.tsx'));
 export const BuildPage = later('BuildPage', () => import('#renderer/pages/taste/build-page.tsx'));
 export const TastePage = later('TastePage', () => import('#renderer/pages/taste/taste-page.tsx'));

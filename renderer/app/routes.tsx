@@ -30,6 +30,7 @@ import {
   ReadingsImportPage,
   SheetPage,
   SipsPage,
+  StepPage,
   StickersPage,
   TastePage,
   TastersPage,
@@ -83,6 +84,7 @@ export function Routes() {
         <Route path="/pantry" component={PantryPage} />
         <Route path="/tasters" component={TastersPage} />
         <Route path="/data" component={DataPage} />
+        <Route path="/history/step/:step">{({ step }) => <StepPage step={step} />}</Route>
         <Route path="/history/:table/:id">{({ table, id }) => <HistoryPage table={table} id={id} />}</Route>
         <Route component={NowherePage} />
       </Switch>

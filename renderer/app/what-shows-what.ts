@@ -113,7 +113,16 @@ const shownBy: Readonly<Record<string, readonly RequestName[]>> = {
 };
 
 /** What every change touches, whatever its table. */
-const always: readonly RequestName[] = ['kitchen:open', 'undo:state', 'history:read', 'history:row', 'bin:list'];
+const always: readonly RequestName[] = [
+  'kitchen:open',
+  'undo:state',
+  'history:read',
+  'history:step',
+  'history:row',
+  'history:about',
+  'history:parts',
+  'bin:list',
+];
 
 /** The requests whose answers may show rows of these tables; null when a table is unknown, and so all of them. */
 export function requestsShowing(tables: readonly string[]): ReadonlySet<string> | null {

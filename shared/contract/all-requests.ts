@@ -6,6 +6,7 @@ import { discriminationRequests } from './discriminations.ts';
 import { fermentRequests } from './ferment.ts';
 import { findRequests } from './find.ts';
 import { findingRequests } from './findings.ts';
+import { historyRequests } from './history.ts';
 import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
 import { likingFindingRequests } from './liking-findings.ts';
@@ -29,6 +30,7 @@ import { wordsRequests } from './words.ts';
 /** Every request there is. Screens, hosts, scripts and tests all go by this one list. */
 export const allRequests = {
   ...storeRequests,
+  ...historyRequests,
   ...peopleAndPantryRequests,
   ...baseRequests,
   ...trialRequests,

@@ -78,6 +78,8 @@ export const ingredient = z.strictObject({
   /** What a household measure weighs. */
   measures: z.array(z.strictObject({ unit: z.enum(measureUnits), form: z.string().nullable(), mass_g: z.number() })),
   onHand_g: z.number().nullable(),
+  /** The row that keeps what is on hand and what it costs; null where nobody said. */
+  stock: id.nullable(),
   /** Used beyond what was noted as on hand; null when the note held. */
   short_g: z.number().nullable(),
   /** In the kitchen's currency; at most one of the two. */

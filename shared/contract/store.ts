@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import { count, id, line, name, place } from './fields.ts';
+import { id, line, name, place } from './fields.ts';
 import { reads, writes } from './request.ts';
 
-// The kitchen's file itself: what it is, whether it is whole, its backups, history, undo and bin.
+// The kitchen's file itself: what it is, whether it is whole, its backups, undo and bin.
 
 /** Looks no deeper than it allows: an endless nest must not exhaust whoever reads it. */
 function isShallowJson(value: unknown, depth = 40): boolean {
@@ -13,8 +13,6 @@ function isShallowJson(value: unknown, depth = 40): boolean {
 }
 
 const backup = z.strictObject({ file: z.string(), bytes: z.int(), sha256: z.string() });
-/** A row as the log wrote it, by its columns. */
-const storedRow = z.record(z.string(), z.union([z.string(), z.number(), z.null()]));
 
 const stepSummary = z.strictObject({ step: z.int(), summary: z.string() });
 
@@ -123,45 +121,11 @@ export const storeRequests = {
     }),
     z.strictObject({ file: z.string() }),
   ),
-  /** Everything that ever happened to one row, the newest first. */
-  'history:row': reads(
-    z.strictObject({ table: z.string().min(1).max(100), id, limit: count(1, 500).default(100) }),
-    z.strictObject({
-      entries: z.array(
-        z.strictObject({
-          step: z.int(),
-          at: z.string(),
-          summary: z.string(),
-          kind: z.enum(['do', 'undo', 'redo']),
-          before: storedRow.nullable(),
-          after: storedRow.nullable(),
-          isErased: z.boolean(),
-          /** Its step was undone, and not done again since. */
-          isUndone: z.boolean(),
-        }),
-      ),
-    }),
-  ),
   /** Erases a taster for good: name, note, remarks. The scores stay, nameless. `backups`: copies that still hold the name. */
   'tasters:erase': writes(
     z.strictObject({ taster: id }),
     z.strictObject({ taster: id, name: z.string(), entries: z.int(), backups: z.int() }),
     { long: true },
-  ),
-  'history:read': reads(
-    z.strictObject({ limit: count(1, 500).default(50), before: z.int().min(1).optional() }),
-    z.strictObject({
-      steps: z.array(
-        z.strictObject({
-          step: z.int(),
-          at: z.string(),
-          request: z.string(),
-          summary: z.string(),
-          kind: z.enum(['do', 'undo', 'redo']),
-          rows: z.int(),
-        }),
-      ),
-    }),
   ),
   'undo:state': reads(
     z.strictObject({}),

@@ -3,7 +3,16 @@ import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { expect, type Workbench } from './workbench.ts';
 
-const withHistory: readonly string[] = ['jars', 'trials', 'tasters', 'house_recipes', 'bases', 'cultures'];
+const withHistory: readonly string[] = [
+  'jars',
+  'trials',
+  'tasters',
+  'house_recipes',
+  'bases',
+  'cultures',
+  'tastings',
+  'scores',
+];
 
 /** Every route that the page knows, by its own list, filled with rows that there are; `most` of each kind. */
 export async function everyScreen({ ask }: Workbench, most = 2): Promise<string[]> {
@@ -18,6 +27,14 @@ export async function everyScreen({ ask }: Workbench, most = 2): Promise<string[
   const pouredFor = new Map(orders.map((tasting) => [tasting.id, tasting.orders[0]?.taster]));
   const wholes = await Promise.all(trials.map(({ id }) => ask('trials:open', { trial: id })));
   const tasters = (await ask('tasters:list', {})).tasters.map(({ id }) => id);
+  const { steps } = await ask('history:read', {});
+  const scores = (
+    await Promise.all(
+      tastings
+        .slice(0, most)
+        .map(({ id }) => ask('history:parts', { table: 'tastings', id, part: 'scores', limit: 1 })),
+    )
+  ).flatMap(({ rows }) => rows.map(({ id }) => id));
   const ids: Readonly<Record<string, readonly string[]>> = {
     trials: trials.map(({ id }) => id),
     tastings: tastings.map(({ id }) => id),
@@ -29,8 +46,9 @@ export async function everyScreen({ ask }: Workbench, most = 2): Promise<string[
   };
   return [...routes.matchAll(/path="([^"]+)"/g)].flatMap(([, path = '']) => {
     if (!path.includes(':')) return [path];
+    if (path.startsWith('/history/step/')) return steps.slice(0, most).map(({ step }) => `/history/step/${step}`);
     if (path.startsWith('/history/')) {
-      const recorded = Object.entries({ ...ids, house_recipes: ids['house-recipes'] ?? [], tasters });
+      const recorded = Object.entries({ ...ids, house_recipes: ids['house-recipes'] ?? [], tasters, scores });
       return recorded
         .filter(([table]) => withHistory.includes(table))
         .flatMap(([table, all]) => all.slice(0, most).map((id) => `/history/${table}/${id}`));

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { openKitchen } from '#store/open-kitchen.ts';
 import type { Sqlite } from '#store/sqlite-driver.ts';
+import { ownedTables, tableNames } from '#store/tables.ts';
 import { actName, actsInRound, doAct, newKnown } from '#tests/faults/scripted-acts.ts';
 import { handClock, temporaryDesk } from './temporary-kitchen.ts';
 
@@ -138,6 +139,14 @@ async function preparedByDesk(): Promise<{ db: Sqlite; statements: Set<string> }
     ['course:read', { trial }],
     ['drafts:open', { name: 'plan' }],
     ['history:row', { table: 'trials', id: trial }],
+    ['history:step', { step: 2 }],
+    ['history:about', { table: 'trials', id: trial }],
+    ...tableNames.flatMap((table) =>
+      ownedTables(table).map(
+        ({ table: part }) =>
+          ['history:parts', { table, id: first(table) || trial, part, after: first(part) || trial }] as const,
+      ),
+    ),
     ['tastings:warn', { jars: [first('jars')], tasters: [first('tasters')] }],
   ];
   for (const [name, input] of asks) {

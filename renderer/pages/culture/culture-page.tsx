@@ -9,6 +9,7 @@ import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { CultureForm } from '#renderer/parts/culture-form/culture-form.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
@@ -120,6 +121,7 @@ function WholeCulture({ culture }: { readonly culture: Culture }) {
           </>
         )}
       </section>
+      <HistoryLink table="cultures" id={culture.id} />
       {shown === 'change' ? (
         <Sheet title={words.changeOf(culture.name)} onClose={close}>
           <CultureForm culture={culture} onDone={close} />

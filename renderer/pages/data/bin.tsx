@@ -23,6 +23,7 @@ export function Bin() {
               <Row
                 key={step}
                 title={capital(summary)}
+                to={`/history/step/${step}`}
                 facts={`${dayAndTime(at)}, ${counted(rows, 'row')}`}
                 actions={
                   <Button

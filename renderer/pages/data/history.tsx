@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Link } from 'wouter';
 import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
@@ -11,7 +12,7 @@ import { words } from './words.ts';
 const aPage = 20;
 const most = 500;
 
-/** Every step that changed the kitchen, the newest first. */
+/** Every step that changed the kitchen, the newest first; each opens into its rows, and each row into its whole history. */
 export function History() {
   const [limit, setLimit] = useState(aPage);
   const history = useAnswer('history:read', { limit }, { keepLast: true });
@@ -24,7 +25,10 @@ export function History() {
             rows={steps}
             rowKey={({ step }) => String(step)}
             columns={[
-              { head: phrase`What`, cell: ({ summary }) => capital(summary) },
+              {
+                head: phrase`What`,
+                cell: ({ step, summary }) => <Link href={`/history/step/${step}`}>{capital(summary)}</Link>,
+              },
               { head: phrase`How`, cell: ({ kind }) => words.kinds[kind] },
               { head: phrase`When`, cell: ({ at }) => dayAndTime(at) },
               { head: phrase`Rows`, cell: ({ rows }) => rows, isFigure: true },

@@ -43,7 +43,7 @@ export const columnNames: Readonly<Record<string, string>> = {
   factor: phrase`What moves`,
   calendar: phrase`Calendar`,
   base_each_mL: phrase`Base in each jar`,
-  replicates: phrase`Jars of each level`,
+  replicates: phrase`Repeats`,
   vessel: phrase`Vessel`,
   vessel_kind: phrase`Vessel`,
   vessel_capacity_mL: phrase`Vessel holds`,

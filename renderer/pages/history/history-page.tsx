@@ -1,53 +1,25 @@
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { dateWords, timeWords } from '#renderer/format/moments.ts';
-import { useMeasures } from '#renderer/format/use-measures.ts';
 import { capital } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { ShowMore } from '#renderer/parts/row-list/show-more.tsx';
-import type { Recorded } from './recorded.ts';
-import { type Change, type Entry, whatChanged } from './what-changed.ts';
-import { places, words } from './words.ts';
+import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { type RecordedTable, recordedTables } from '#shared/recorded-tables.ts';
+import { EntryLines } from './entry-lines.tsx';
+import { RowParts } from './row-parts.tsx';
+import { pagesOf, type RecordedRow, wholeName } from './row-words.ts';
+import { words } from './words.ts';
 import './history.css';
+
+type Entry = ValueOf<'history:row'>['entries'][number];
 
 const aPage = 40;
 const most = 500;
-
-function ChangeLine({ change }: { readonly change: Change }) {
-  return (
-    <div>
-      <dt>{change.name}</dt>
-      <dd>
-        {change.before === null ? null : (
-          <>
-            <span className="was">{change.before}</span> <span className="unseen">{words.became}</span>
-            <span aria-hidden="true">→</span>{' '}
-          </>
-        )}
-        <span>{change.after}</span>
-      </dd>
-    </div>
-  );
-}
-
-function EntryLines({ entry }: { readonly entry: Entry }) {
-  const measures = useMeasures();
-  if (entry.isErased) return <p className="soft">{words.erased}</p>;
-  if (entry.after === null) return <p className="soft">{words.removed}</p>;
-  const changes = whatChanged(entry, measures);
-  if (changes.length === 0) return <p className="soft">{words.unchanged}</p>;
-  return (
-    <dl className="cell-changes">
-      {changes.map((change) => (
-        <ChangeLine key={change.column} change={change} />
-      ))}
-    </dl>
-  );
-}
 
 function EntryItem({ entry }: { readonly entry: Entry }) {
   return (
@@ -57,7 +29,9 @@ function EntryItem({ entry }: { readonly entry: Entry }) {
       </p>
       <div className="past-what">
         <h2>
-          <span className="past-summary">{capital(entry.summary)}</span>{' '}
+          <Link className="past-summary" href={`/history/step/${entry.step}`}>
+            {capital(entry.summary)}
+          </Link>{' '}
           {entry.isUndone ? <span className="past-kind">({words.undone})</span> : null}
         </h2>
         <EntryLines entry={entry} />
@@ -66,14 +40,25 @@ function EntryItem({ entry }: { readonly entry: Entry }) {
   );
 }
 
-/** What the row was called last. */
-function nameOf(entries: readonly Entry[]): string {
-  for (const { after, before } of entries) {
-    const row = after ?? before;
-    const name = row?.label ?? row?.question ?? row?.name;
-    if (typeof name === 'string') return name;
-  }
-  return '';
+function Entries({ of }: { readonly of: RecordedRow }) {
+  const [limit, setLimit] = useState(aPage);
+  const history = useAnswer('history:row', { table: of.table, id: of.id, limit }, { keepLast: true });
+  return (
+    <Answer of={history}>
+      {({ entries }) => (
+        <>
+          <ol className="pasts" aria-label={`${words.title}: ${wholeName(of)}`}>
+            {entries.map((entry) => (
+              <EntryItem key={entry.step} entry={entry} />
+            ))}
+          </ol>
+          {entries.length < limit || limit >= most ? null : (
+            <ShowMore onMore={() => setLimit(Math.min(most, limit * 3))}>{words.more}</ShowMore>
+          )}
+        </>
+      )}
+    </Answer>
+  );
 }
 
 function Gone() {
@@ -87,34 +72,43 @@ function Gone() {
   );
 }
 
-/** Everything that ever happened to one thing: before and after, the newest first, with what was undone. */
-export function HistoryPage({ table, id }: { readonly table: string; readonly id: string }) {
-  const [limit, setLimit] = useState(aPage);
-  const place = places[table as Recorded];
-  const history = useAnswer('history:row', { table, id, limit }, { keepLast: true, enabled: place !== undefined });
-  if (place === undefined || history.data?.entries.length === 0) return <Gone />;
+/** Where the thing stands: links to the pages of what it is, or is part of. */
+function Whereabouts({ row }: { readonly row: RecordedRow }) {
+  const hasOwnPage = pagesOf({ ...row, of: [] }).length > 0;
   return (
-    <Answer of={history}>
-      {({ entries }) => {
-        const what = place.what(nameOf(entries));
-        return (
+    <>
+      {hasOwnPage ? null : <span>{capital(wholeName(row))}</span>}
+      {pagesOf(row).map(({ words: said, path }) => (
+        <Fragment key={path}>
+          <Link href={path}>{capital(said)}</Link>
+        </Fragment>
+      ))}
+    </>
+  );
+}
+
+function History({ table, id }: { readonly table: RecordedTable; readonly id: string }) {
+  const about = useAnswer('history:about', { table, id });
+  return (
+    <Answer of={about}>
+      {({ row, isVeiled, parts }) =>
+        row === null ? (
+          <Gone />
+        ) : (
           <>
-            <PageHead
-              above={<Link href={place.path(id)}>{capital(what)}</Link>}
-              title={words.title}
-              lead={words.lead}
-            />
-            <ol className="pasts" aria-label={`${words.title}: ${what}`}>
-              {entries.map((entry) => (
-                <EntryItem key={entry.step} entry={entry} />
-              ))}
-            </ol>
-            {entries.length < limit || limit >= most ? null : (
-              <ShowMore onMore={() => setLimit(Math.min(most, limit * 3))}>{words.more}</ShowMore>
-            )}
+            <PageHead above={<Whereabouts row={row} />} title={words.title} lead={words.lead} />
+            {row.isHere ? null : <p className="section soft">{words.notHere}</p>}
+            {isVeiled ? <p className="section">{words.veiled}</p> : <Entries of={row} />}
+            <RowParts of={row} parts={parts} />
           </>
-        );
-      }}
+        )
+      }
     </Answer>
   );
+}
+
+/** Everything that ever happened to one thing: before and after, the newest first, with what was undone and what belongs to it. */
+export function HistoryPage({ table, id }: { readonly table: string; readonly id: string }) {
+  const known = recordedTables.find((each) => each === table);
+  return known === undefined ? <Gone /> : <History key={`${known} ${id}`} table={known} id={id} />;
 }

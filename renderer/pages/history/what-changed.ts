@@ -1,14 +1,14 @@
-import { factorWords } from '#core/trial/factor.ts';
 import { formatQuantity } from '#core/units/format-quantity.ts';
 import { shownNumber } from '#core/words/figures.ts';
 import { dateWords, timeWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
-import { coverWords, joined, stateWords, vesselWords } from '#renderer/format/words.ts';
+import { joined } from '#renderer/format/words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { columnNames, leftOut } from './column-names-table.ts';
+import { listWords } from './list-words.ts';
 import { partNames, words } from './words.ts';
 
-export type Entry = ValueOf<'history:row'>['entries'][number];
+export type Entry = Pick<ValueOf<'history:row'>['entries'][number], 'before' | 'after' | 'isErased'>;
 type Cell = string | number | null;
 
 /** One part of a row: what it is called, what it was and what it became. */
@@ -18,16 +18,6 @@ export interface Change {
   readonly before: string | null;
   readonly after: string;
 }
-
-/** Names from closed lists, in the trade's words. */
-const named: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  factor: factorWords,
-  calendar: words.calendars,
-  vessel_kind: vesselWords,
-  kind: vesselWords,
-  cover: coverWords,
-  state: stateWords,
-};
 
 const unit = /_(g_per_L|pctVol|gauge_bar|bar|mL|mm|g|C)$/;
 
@@ -69,7 +59,7 @@ function spoken(name: string, value: unknown, measures: Measures): string {
   if (Array.isArray(value)) {
     return value.length === 0 ? words.nothing : joined(value.map((each) => spoken(name, each, measures)));
   }
-  if (typeof value !== 'object') return named[name]?.[String(value)] ?? String(value);
+  if (typeof value !== 'object') return listWords(name, String(value));
   const parts = Object.entries(value).flatMap(([part, inner]) => {
     const said = spoken(part, inner, measures);
     if (said === words.nothing) return [];
@@ -79,7 +69,7 @@ function spoken(name: string, value: unknown, measures: Measures): string {
 }
 
 function written(column: string, text: string, measures: Measures): string {
-  if (!/^[[{]/.test(text)) return named[column]?.[text] ?? text;
+  if (!/^[[{]/.test(text)) return listWords(column, text);
   try {
     return spoken(column, JSON.parse(text), measures);
   } catch {

@@ -1,5 +1,4 @@
 import { phrase } from '#core/words/phrase.ts';
-import type { Recorded } from './recorded.ts';
 
 export const words = {
   title: phrase`What changed, and when`,
@@ -16,27 +15,30 @@ export const words = {
   yes: phrase`yes`,
   no: phrase`no`,
   undone: phrase`later undone`,
-  calendars: {
-    'staggered-start': phrase`started one after the other`,
-    'staggered-pull': phrase`pulled one after the other`,
-  },
   more: phrase`Show earlier changes`,
+  veiled: phrase`Its history tells which jar is behind which code. It can be read here once the cups are revealed.`,
+  notHere: phrase`It was removed. What can come back lies in the bin, on Data.`,
+  parts: phrase`What belongs to it`,
+  partsLine: phrase`Each leads to its own history.`,
+  partsOf: (many: string, rows: string) => `${many} (${rows})`,
+  moreParts: phrase`Show more of them`,
 } as const;
 
-interface Place {
-  readonly what: (name: string) => string;
-  readonly path: (id: string) => string;
-}
-
-/** The tables whose rows have a page of their own, and what they are called. */
-export const places: Readonly<Partial<Record<Recorded, Place>>> = {
-  jars: { what: (name) => phrase`jar ${name}`, path: (id) => `/jars/${id}` },
-  trials: { what: (name) => phrase`the trial “${name}”`, path: (id) => `/trials/${id}` },
-  tasters: { what: (name) => phrase`the taster ${name}`, path: () => `/tasters` },
-  house_recipes: { what: (name) => phrase`the house recipe “${name}”`, path: (id) => `/house-recipes/${id}` },
-  bases: { what: (name) => phrase`the base “${name}”`, path: (id) => `/bases/${id}` },
-  cultures: { what: (name) => phrase`the culture “${name}”`, path: (id) => `/cultures/${id}` },
-};
+export const stepWords = {
+  data: phrase`Data`,
+  lead: (when: string, rows: string) => phrase`${when}; ${rows}. Each leads to its whole history.`,
+  gone: phrase`This step is not known here`,
+  goneLine: phrase`No such step stands in this kitchen’s log.`,
+  toData: phrase`Go to Data`,
+  list: phrase`What this step changed`,
+  noRows: phrase`This step changed no rows.`,
+  withheld: (rows: number, shown: string) =>
+    rows === 1
+      ? phrase`${shown} row of it would tell which jar is behind which code. It can be read once the cups are revealed.`
+      : phrase`${shown} rows of it would tell which jar is behind which code. They can be read once the cups are revealed.`,
+  more: phrase`Show the next of them`,
+  isGone: phrase`removed since`,
+} as const;
 
 /** The parts of what a trial holds the same and of what goes into a jar. */
 export const partNames: Readonly<Record<string, string>> = {

@@ -1,3 +1,4 @@
+import { Link } from 'wouter';
 import { measureWeight, priceWords } from '#renderer/format/money.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
@@ -105,7 +106,27 @@ function Whole({ row, measures, currency, onAct }: Omit<IngredientRowProps, 'ali
           </>
         )}
       </div>
+      <Pasts row={row} />
     </div>
+  );
+}
+
+/** The pasts of the owner's figures and of what is on hand, where there are such rows. */
+function Pasts({ row }: Pick<IngredientRowProps, 'row'>) {
+  if (row.id === null && row.stock === null) return null;
+  return (
+    <p className="pantry-pasts small">
+      {row.id === null ? null : (
+        <Link href={`/history/ingredients/${row.id}`} aria-label={words.pastOf(row.name)}>
+          {words.past}
+        </Link>
+      )}{' '}
+      {row.stock === null ? null : (
+        <Link href={`/history/stocks/${row.stock}`} aria-label={words.pastOfStock(row.name)}>
+          {words.pastStock}
+        </Link>
+      )}
+    </p>
   );
 }
 

@@ -43,6 +43,10 @@ export const words = {
   ownBasis: (source: string) => phrase`Your own: ${source}`,
   ownNoSource: phrase`Your own; nobody noted where from`,
   ownFigures: (figures: string, source: string) => phrase`${figures}: your own, ${source}`,
+  past: phrase`What changed, and when`,
+  pastOf: (name: string) => phrase`What changed of ${name}, and when`,
+  pastStock: phrase`What was on hand, and when`,
+  pastOfStock: (name: string) => phrase`What was on hand of ${name}, and when`,
   aliases: phrase`Also called`,
   ask: (name: string) =>
     phrase`How sweet ${name} are, nobody knows here: the food table (USDA SR28) has no sugar value.`,

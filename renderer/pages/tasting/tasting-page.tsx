@@ -9,6 +9,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { BaseMouldOfTrial } from '#renderer/parts/caution/base-mould.tsx';
 import { type Fact, Facts } from '#renderer/parts/facts/facts.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { words as shelfWords } from '#renderer/parts/shelf/words.ts';
@@ -163,6 +164,7 @@ function WholeTasting({ tasting }: { readonly tasting: Tasting }) {
           {words.remove}
         </Button>
       </div>
+      <HistoryLink table="tastings" id={tasting.id} />
     </>
   );
 }

@@ -5,6 +5,7 @@ import { dateWords } from '#renderer/format/moments.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -87,6 +88,7 @@ export function ApartTestPage({ id }: { readonly id: string }) {
             ) : null}
             <RemoveButton test={value} />
           </div>
+          <HistoryLink table="discriminations" id={value.id} />
         </>
       )}
     </Answer>

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { Judgement } from '#renderer/parts/judgement/judgement.tsx';
 import { words as judgementWords } from '#renderer/parts/judgement/words.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
@@ -45,6 +46,7 @@ function Wishes({ trial, profile }: WishesProps) {
         <p className="soft">{words.beforeLine}</p>
         <BeforeTasting levels={trial.levels.length} />
       </section>
+      <HistoryLink table="trials" id={trial.id} />
     </>
   );
 }

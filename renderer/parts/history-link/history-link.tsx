@@ -1,15 +1,16 @@
 import { Link } from 'wouter';
 import { phrase } from '#core/words/phrase.ts';
+import type { RecordedTable } from '#shared/recorded-tables.ts';
 
 interface HistoryLinkProps {
-  readonly table: 'jars' | 'trials' | 'tasters' | 'house_recipes' | 'bases' | 'cultures';
+  readonly table: RecordedTable;
   readonly id: string;
 }
 
 /** At the end of a thing's page: the way to everything that ever happened to it. */
 export function HistoryLink({ table, id }: HistoryLinkProps) {
   return (
-    <p className="section">
+    <p className="section no-print">
       <Link href={`/history/${table}/${id}`}>{phrase`What changed, and when`}</Link>
     </p>
   );

@@ -33,6 +33,7 @@ export function rowOf(name: string, change: Partial<PantryRow> = {}): PantryRow 
     colour: found.colour,
     measures: found.measures.map((one) => ({ ...one })),
     onHand_g: null,
+    stock: null,
     short_g: null,
     price_per_kg: null,
     price_per_L: null,

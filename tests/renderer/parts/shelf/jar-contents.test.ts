@@ -33,6 +33,7 @@ function row(name: string, water_g: number | null, sugars_g: number | null): Ing
     colour: null,
     measures: [],
     onHand_g: null,
+    stock: null,
     short_g: null,
     price_per_kg: null,
     price_per_L: null,
