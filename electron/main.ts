@@ -5,6 +5,7 @@ import { openDeskLine } from '#hosts/desk-line.ts';
 import { carryDesk } from '#hosts/ipc/carry-desk.ts';
 import { answerAsk } from '#shell/answer-ask.ts';
 import { builtFiles } from '#shell/built-files.ts';
+import { chooseKitchen } from '#shell/choose-kitchen.ts';
 import { shareDataFolder } from '#shell/data-folders.ts';
 import { dueNotifications } from '#shell/due-notifications.ts';
 import { failToStart, sayAndEnd } from '#shell/fail-to-start.ts';
@@ -42,7 +43,14 @@ const kitchens = kitchensOf({
     (file) => existsSync(file) && open(file),
   ),
   openLine: (store) =>
-    openDeskLine({ worker: files.worker, store, log: logFile, onTended: tended, beside: (file) => open(file) }),
+    openDeskLine({
+      worker: files.worker,
+      store,
+      log: logFile,
+      onTended: tended,
+      beside: (file) => open(file),
+      choose: chooseKitchen,
+    }),
   openWindow: (others) => openKitchenWindow({ preload: files.preload, memory, isDevelopment, others }),
   load: loadPage,
   opened({ store, window, line }) {

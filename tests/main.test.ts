@@ -71,6 +71,15 @@ describe('the boot list', () => {
     const answer = await ipcMain.call(channels.ask, event, { ask: 'a', name: 'kitchen:open', input: {} });
     expect(answer).toMatchObject({ ok: true, value: { file: store } });
 
+    // The page asks for a file, and the system's dialog answers.
+    const choose = (ask: string) => ipcMain.call(channels.ask, event, { ask, name: 'kitchens:choose', input: {} });
+    expect(await choose('b')).toEqual({ ok: true, value: { file: null } });
+    played.chosenFiles = ['/elsewhere/strange.sidejar'];
+    expect(await choose('c')).toEqual({ ok: true, value: { file: '/elsewhere/strange.sidejar' } });
+    expect(callsOf('openDialog')[0]).toMatchObject([
+      { properties: ['openFile'], filters: [{ extensions: ['sidejar'] }] },
+    ]);
+
     BrowserWindow.all[0]?.close();
     app.emit('window-all-closed');
     expect(callsOf('quit').length).toBe(process.platform === 'darwin' ? 0 : 1);

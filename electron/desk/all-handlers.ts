@@ -15,6 +15,7 @@ import { historyHandlers } from './history.ts';
 import { jarHandlers } from './jars.ts';
 import { kitchenHandlers } from './kitchen.ts';
 import { likingFindingHandlers } from './liking-findings.ts';
+import { nearKitchenHandlers } from './near-kitchens.ts';
 import { panelComputers } from './panel.ts';
 import { panelSightComputers } from './panel-sight.ts';
 import { peopleAndPantryHandlers } from './people-and-pantry.ts';
@@ -40,6 +41,7 @@ export const allHandlers: Handlers<KitchenName> = {
   ...kitchenHandlers,
   ...storeHandlers,
   ...historyHandlers,
+  ...nearKitchenHandlers,
   ...peopleAndPantryHandlers,
   ...baseHandlers,
   ...cultureHandlers,

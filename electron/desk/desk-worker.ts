@@ -9,6 +9,7 @@ import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteFailure } from '#store/sqlite-failure.ts';
 import { deskOf } from './desk.ts';
 import { noteMistake, noteMistakesIn } from './mistake-log.ts';
+import { lookForKitchensIn } from './near-kitchens.ts';
 import { stepBack } from './step-back.ts';
 import { speak } from './tongue.ts';
 import { lookForWordsIn } from './translation-files.ts';
@@ -18,12 +19,13 @@ import type { DeskData, FromDesk, ToDesk } from './worker-messages.ts';
 
 const port = parentPort;
 if (port === null) throw new Error('The desk runs as a worker thread.');
-const { store, makes, log, ownWords, stepsBack } = workerData as DeskData;
+const { store, makes, log, ownWords, near, hasDialog, stepsBack } = workerData as DeskData;
 if (stepsBack) stepBack();
 if (log !== null) noteMistakesIn(log);
 // Built, the program's words lie beside this file; from source, at the top of the checkout.
 const builtWords = join(import.meta.dirname, 'words');
 lookForWordsIn(existsSync(builtWords) ? builtWords : join(import.meta.dirname, '..', '..', 'words'), ownWords);
+lookForKitchensIn(near, hasDialog);
 
 function post(message: FromDesk): void {
   port?.postMessage(message);

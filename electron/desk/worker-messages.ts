@@ -11,6 +11,9 @@ export interface DeskData {
   readonly log: string | null;
   /** The folder of a person's own translations; null for none. */
   readonly ownWords: string | null;
+  /** Folders where kitchens mostly lie, and whether the host can ask with the system's dialog. */
+  readonly near: readonly string[];
+  readonly hasDialog: boolean;
   /** Works behind the others: what it does may last, and nobody sits before it. */
   readonly stepsBack: boolean;
 }

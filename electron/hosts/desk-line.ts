@@ -6,6 +6,7 @@ import type { AskMessage, DeskEvent } from '#shared/carriage.ts';
 import type { Envelope } from '#shared/failure.ts';
 import { dataFolder } from './default-store.ts';
 import { type DeskThread, startDeskThread } from './desk-thread.ts';
+import { nearFolders } from './near-folders.ts';
 
 /** A line to the desk in its worker thread: what every host holds in its hand. */
 export interface DeskLine {
@@ -26,6 +27,10 @@ export interface DeskLineOptions {
   readonly log?: string;
   /** Opens another kitchen that lies beside this one: in a window of its own (told which), or in this one's place. */
   readonly beside?: 'in-place' | ((file: string) => void);
+  /** Asks with the system's own dialog where a kitchen's file lies; left out where there is none. */
+  readonly choose?: () => Promise<string | null>;
+  /** The folders where kitchens mostly lie; this machine's usual ones unless said. */
+  readonly near?: readonly string[];
   /** Told when another kitchen was opened in this one's place. */
   readonly onMoved?: (file: string) => void;
   /** The folder of a person's own translations; `words` in the data folder unless said. */
@@ -37,6 +42,9 @@ export interface DeskLineOptions {
 /** No table: whoever hears of it reads everything again. */
 const otherKitchen = 'another kitchen';
 
+/** The desk finds the file; the host opens it. */
+const opening: ReadonlySet<string> = new Set(['kitchen:openBeside', 'kitchen:openNear']);
+
 const tendsAfter_ms = 2_000;
 const tendsEvery_ms = 24 * 3_600_000;
 
@@ -45,15 +53,26 @@ const tendsEvery_ms = 24 * 3_600_000;
  * `apartRequests` gets a thread of its own for as long as it lasts, and holds nobody up.
  */
 export function openDeskLine(options: DeskLineOptions): DeskLine {
-  const { worker, makes = 'any', log, beside, onMoved, onTended } = options;
+  const { worker, makes = 'any', log, beside, choose, onMoved, onTended } = options;
   const words = options.ownWords ?? join(dataFolder(process.platform, process.env), 'words');
+  const near = options.near ?? nearFolders(process.platform, process.env);
   const listeners = new Set<(event: DeskEvent) => void>();
   const onEvent = (event: DeskEvent): void => {
     for (const listener of listeners) listener(event);
   };
   let store = options.store;
   const start = (file = store, stepsBack = false): DeskThread =>
-    startDeskThread({ worker, store: file, makes, log: log ?? null, ownWords: words, stepsBack, onEvent });
+    startDeskThread({
+      worker,
+      store: file,
+      makes,
+      log: log ?? null,
+      ownWords: words,
+      near,
+      hasDialog: choose !== undefined,
+      stepsBack,
+      onEvent,
+    });
   let main = start();
   const asides = new Set<DeskThread>();
   const underWay = new Map<string, DeskThread>();
@@ -71,7 +90,14 @@ export function openDeskLine(options: DeskLineOptions): DeskLine {
     return envelope;
   }
 
-  /** What every host answers to `kitchen:openBeside`, once the desk has found the file. */
+  /** What a host with a dialog answers to `kitchens:choose`; the others have none to show. */
+  async function chosen(): Promise<Envelope<unknown>> {
+    if (choose !== undefined) return { ok: true, value: { file: await choose() } };
+    const message = phrase`Here no dialog can be shown. Say where the file lies.`;
+    return { ok: false, error: { code: 'refused', message } };
+  }
+
+  /** What every host answers to a kitchen that is to be opened, once the desk has found the file. */
   async function goBeside(file: string): Promise<Envelope<unknown>> {
     if (beside === undefined) {
       const message = phrase`Here no window can be opened. Start the workbench with --store and the new file.`;
@@ -122,7 +148,8 @@ export function openDeskLine(options: DeskLineOptions): DeskLine {
       }
       if (!envelope.ok) return envelope;
       tendFromNowOn();
-      return message.name === 'kitchen:openBeside' ? goBeside((envelope.value as { file: string }).file) : envelope;
+      if (message.name === 'kitchens:choose') return chosen();
+      return opening.has(message.name) ? goBeside((envelope.value as { file: string }).file) : envelope;
     },
     stop(ask) {
       underWay.get(ask)?.stop(ask);

@@ -1,25 +1,14 @@
-import { dialog, Menu, shell } from 'electron';
-import { phrase } from '#core/words/phrase.ts';
+import { Menu, shell } from 'electron';
 import { tellPage } from '#hosts/ipc/carry-desk.ts';
+import { chooseKitchen } from './choose-kitchen.ts';
 import type { Kitchens } from './kitchens.ts';
 import { menuTemplate } from './menu-template.ts';
 import type { RecentKitchens } from './recent-kitchens.ts';
 import { saveCopy } from './save-copy.ts';
 
-const kinds = [
-  {
-    get name() {
-      return phrase`Kitchens`;
-    },
-    extensions: ['sidejar'],
-  },
-];
-
-/** Asks which kitchen to open; a new name is refused by the dialog, so that nobody makes a kitchen by a slip. */
-async function chooseKitchen(kitchens: Kitchens): Promise<void> {
-  const { canceled, filePaths } = await dialog.showOpenDialog({ properties: ['openFile'], filters: kinds });
-  const [file] = filePaths;
-  if (!canceled && file !== undefined) kitchens.open(file);
+async function openChosen(kitchens: Kitchens): Promise<void> {
+  const file = await chooseKitchen();
+  if (file !== null) kitchens.open(file);
 }
 
 export interface MenuSurroundings {
@@ -36,7 +25,7 @@ export function setMenu(kitchens: Kitchens, { recent, isDevelopment, platform }:
       if (front !== null) tellPage(front.window.webContents, { kind: 'menu', act });
     },
     openKitchen() {
-      void chooseKitchen(kitchens);
+      void openChosen(kitchens);
     },
     openRecent: (store: string) => kitchens.open(store),
     saveCopy() {

@@ -10,6 +10,7 @@ import { historyRequests } from './history.ts';
 import { jarScienceRequests } from './jar-science.ts';
 import { jarRequests } from './jars.ts';
 import { likingFindingRequests } from './liking-findings.ts';
+import { nearKitchenRequests } from './near-kitchens.ts';
 import { panelRequests } from './panel.ts';
 import { panelSightRequests } from './panel-sight.ts';
 import { peopleAndPantryRequests } from './people-and-pantry.ts';
@@ -31,6 +32,7 @@ import { wordsRequests } from './words.ts';
 export const allRequests = {
   ...storeRequests,
   ...historyRequests,
+  ...nearKitchenRequests,
   ...peopleAndPantryRequests,
   ...baseRequests,
   ...trialRequests,

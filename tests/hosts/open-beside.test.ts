@@ -87,6 +87,43 @@ describe('kitchen:openBeside', () => {
   });
 });
 
+describe('kitchen:openNear', () => {
+  it('in place: a kitchen of a folder near at hand is opened, and what is no kitchen is refused with this one still there', async () => {
+    const store = join(temporaryFolder(), 'k.sidejar');
+    const near = temporaryFolder();
+    const other = join(near, 'other.sidejar');
+    const line = openDeskLine({ worker, store: other, near: [] });
+    await answered(line, 'kitchen:change', { name: 'Other' });
+    await line.close();
+    const own = openDeskLine({ worker, store, near: [near], beside: 'in-place' });
+    await answered(own, 'kitchen:change', { name: 'First' });
+    writeFileSync(join(near, 'strange.sidejar'), 'no kitchen at all, '.repeat(20));
+    expect(await answered(own, 'kitchens:near', {})).toMatchObject({ dialog: false });
+    expect(await ask(own, 'kitchen:openNear', { file: join(near, 'strange.sidejar') })).toMatchObject({
+      error: { code: 'store-not-a-kitchen' },
+    });
+    expect(await answered(own, 'kitchen:open', {})).toMatchObject({ name: 'First' });
+    await answered(own, 'kitchen:openNear', { file: other });
+    expect(await answered(own, 'kitchen:open', {})).toMatchObject({ name: 'Other', file: other });
+    await own.close();
+  });
+});
+
+describe('kitchens:choose', () => {
+  it('asks the host’s dialog where there is one, and is refused where there is none', async () => {
+    const store = join(temporaryFolder(), 'k.sidejar');
+    const answers = ['/elsewhere/c.sidejar', null];
+    const line = openDeskLine({ worker, store, near: [], choose: async () => answers.shift() ?? null });
+    expect(await answered(line, 'kitchens:near', {})).toMatchObject({ dialog: true });
+    expect(await answered(line, 'kitchens:choose', {})).toEqual({ file: '/elsewhere/c.sidejar' });
+    expect(await answered(line, 'kitchens:choose', {})).toEqual({ file: null });
+    await line.close();
+    const alone = openDeskLine({ worker, store, near: [] });
+    expect(await ask(alone, 'kitchens:choose', {})).toMatchObject({ error: { code: 'refused' } });
+    await alone.close();
+  });
+});
+
 describe('a request that cannot be carried', () => {
   it('fails at once, and its mark is free again', async () => {
     const line = openDeskLine({ worker, store: join(temporaryFolder(), 'k.sidejar') });

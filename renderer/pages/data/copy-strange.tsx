@@ -5,9 +5,10 @@ import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import { carryWords } from './carry-words.ts';
+import { NearKitchens } from './near-kitchens.tsx';
 import { OpenBeside } from './open-beside.tsx';
 
-/** A file that calls itself a kitchen and does not open: what could stand in one is copied into a new file. */
+/** Kitchens' files near at hand, to open; and of one that does not open, what could stand in a kitchen is copied into a new file. */
 export function CopyStrange() {
   const copy = useLongRequest('store:copyStrange');
   const [file, setFile] = useState('');
@@ -16,6 +17,13 @@ export function CopyStrange() {
     <div className="subsection data-take">
       <h3>{carryWords.strange}</h3>
       <p className="soft">{carryWords.strangeLine}</p>
+      <NearKitchens
+        isBusy={copy.isUnderWay}
+        onCopy={(picked) => {
+          setFile(picked);
+          void copy.run({ file: picked });
+        }}
+      />
       <Field label={carryWords.strangeFile} fault={copy.failure?.message}>
         {(wiring) => (
           <input
