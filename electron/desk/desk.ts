@@ -12,6 +12,7 @@ import { type Envelope, Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { allComputers, allHandlers } from './all-handlers.ts';
 import { failureReport } from './failure-report.ts';
+import { falseLength } from './false-length.ts';
 import type { Watch } from './handler.ts';
 import { inputFailure } from './input-failure.ts';
 import { oddMember } from './odd-member.ts';
@@ -20,6 +21,19 @@ import { oddMember } from './odd-member.ts';
 export interface Desk {
   handle(name: string, input: unknown, watch?: Watch): Promise<Envelope<unknown>>;
   close(): void;
+}
+
+/** The input as the contract has it, defaults filled in. */
+function readInput(shape: z.ZodType, input: unknown): unknown {
+  try {
+    const parsed = shape.safeParse(input, atFirstComplaint);
+    if (parsed.success) return parsed.data;
+    throw inputFailure(parsed.error, input);
+  } catch (error) {
+    const path = error instanceof Failure ? null : falseLength(input);
+    if (path === null) throw error;
+    throw new Failure('invalid-input', phrase`Here is an object where words or a list belong.`, path);
+  }
 }
 
 const alone: Watch = { progress() {}, assertGoing() {} };
@@ -61,9 +75,7 @@ export function deskOf(opening: Kitchen | ((writes: boolean) => Promise<Kitchen>
       throw new Failure('too-large', phrase`Here are more than 5,000 named members; no request has so many.`, odd.path);
     }
     if (odd !== null) throw new Failure('invalid-input', phrase`Here is half a character: this is no text.`, odd.path);
-    const parsed = (shape.input as z.ZodType).safeParse(input, atFirstComplaint);
-    if (!parsed.success) throw inputFailure(parsed.error, input);
-    const value = await settle(name, parsed.data, watch);
+    const value = await settle(name, readInput(shape.input, input), watch);
     if (options.checkAnswers) (shape.output as z.ZodType).parse(value);
     return value;
   }

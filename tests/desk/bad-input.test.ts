@@ -51,6 +51,23 @@ describe('a request that can’t be taken', () => {
     expect(await fail('trials:plan', null)).toMatchObject({ code: 'invalid-input', path: [] });
   });
 
+  it('an object that calls something its length is no text and no list, and said to be none', async () => {
+    const { fail } = await temporaryDesk();
+    const length = { toString: { name: 'x' } };
+    expect(await fail('pantry:remove', { ingredient: { length } })).toMatchObject({
+      code: 'invalid-input',
+      path: ['ingredient'],
+    });
+    expect(await fail('tasters:save', { name: { length } })).toMatchObject({ code: 'invalid-input', path: ['name'] });
+    expect(await fail('jars:start', { jars: [{ length }] })).toMatchObject({
+      code: 'invalid-input',
+      path: ['jars', 0],
+    });
+    expect(await fail('jars:start', { jars: { length } })).toMatchObject({ code: 'invalid-input', path: ['jars'] });
+    const { ask } = await temporaryDesk();
+    expect(await ask('drafts:keep', { name: 'plan', body: { length } })).toEqual({ kept: true });
+  });
+
   it('a string of ten megabytes is refused by its length, and nothing is written', async () => {
     const { fail, kitchen } = await temporaryDesk();
     const steps = () => kitchen.read.one<{ n: number }>('SELECT count(*) AS n FROM steps')?.n;
