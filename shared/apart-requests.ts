@@ -12,6 +12,7 @@ export const apartRequests = [
   'store:rescue',
   'store:copyStrange',
   'backups:restore',
+  'data:export',
   'tasters:erase',
 ] as const satisfies readonly RequestName[];
 

@@ -18,11 +18,21 @@ export interface AskMessage {
   readonly ways?: AskedWays;
 }
 
+/** What a long request is busy with, where a person can count it: so many of them, so many bytes. */
+export interface CountedWork {
+  readonly what: 'photos';
+  readonly done: number;
+  readonly total: number;
+  readonly done_bytes: number;
+  readonly total_bytes: number;
+}
+
 export interface ProgressEvent {
   readonly kind: 'progress';
   readonly ask: string;
   readonly done: number;
   readonly total: number;
+  readonly work?: CountedWork;
 }
 
 /** Rows of these tables changed: whoever shows them reads them again. */

@@ -54,7 +54,8 @@ async function answer(message: Extract<ToDesk, { kind: 'ask' }>): Promise<void> 
   layDecimalMark(message.ways?.decimal ?? '.');
   speak(message.ways?.language ?? 'en');
   const envelope = await desk.handle(message.name, message.input, {
-    progress: (done, total) => post({ kind: 'progress', ask: message.ask, done, total }),
+    progress: (done, total, work) =>
+      post({ kind: 'progress', ask: message.ask, done, total, ...(work === undefined ? {} : { work }) }),
     assertGoing() {
       if (Atomics.load(message.stopFlag, 0) === 1) throw new Failure('stopped', phrase`Stopped. Nothing was changed.`);
     },

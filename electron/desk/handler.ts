@@ -1,9 +1,10 @@
+import type { CountedWork } from '#shared/carriage.ts';
 import type { ComputingName, InputOf, KitchenName, ValueOf } from '#shared/contract/all-requests.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 
 /** How a long request tells where it is, and learns that it should stop. */
 export interface Watch {
-  progress(done: number, total: number): void;
+  progress(done: number, total: number, work?: CountedWork): void;
   /** @throws Failure `stopped` when the caller asked for it; the transaction around it rolls back */
   assertGoing(): void;
 }

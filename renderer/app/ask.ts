@@ -1,13 +1,13 @@
 import { decimalMark } from '#core/words/figures.ts';
 import { laidWords } from '#core/words/laid-words.ts';
 import { phrase } from '#core/words/phrase.ts';
-import type { AskedWays, Bridge } from '#shared/carriage.ts';
+import type { AskedWays, Bridge, CountedWork } from '#shared/carriage.ts';
 import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 
 export interface AskOptions {
   /** Told how far a long request has come. */
-  readonly onProgress?: (done: number, total: number) => void;
+  readonly onProgress?: (done: number, total: number, work?: CountedWork) => void;
   /** Aborting asks the desk to stop; the request then fails as `stopped`. */
   readonly signal?: AbortSignal;
 }
@@ -52,7 +52,7 @@ export async function ask<Name extends RequestName>(
     onProgress === undefined
       ? undefined
       : carrier.listen((event) => {
-          if (event.kind === 'progress' && event.ask === id) onProgress(event.done, event.total);
+          if (event.kind === 'progress' && event.ask === id) onProgress(event.done, event.total, event.work);
         });
   try {
     const envelope = await carrier.ask({ ask: id, name, input, ...ways() });

@@ -1,6 +1,7 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import { phrase } from '#core/words/phrase.ts';
+import type { CountedWork } from '#shared/carriage.ts';
 import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
 import { ask } from './ask.ts';
@@ -12,6 +13,8 @@ export interface LongRequest<Name extends RequestName> {
   readonly isUnderWay: boolean;
   /** 0 to 1. */
   readonly done: number;
+  /** What it is busy with, where that can be counted. */
+  readonly work: CountedWork | null;
   readonly wasStopped: boolean;
   run(input: AskedOf<Name>): Promise<ValueOf<Name> | null>;
   stop(): void;
@@ -25,6 +28,7 @@ export function useLongRequest<Name extends RequestName>(name: Name): LongReques
   const [value, setValue] = useState<ValueOf<Name> | undefined>(undefined);
   const [failure, setFailure] = useState<Failure | null>(null);
   const [done, setDone] = useState<number | null>(null);
+  const [work, setWork] = useState<CountedWork | null>(null);
   const running = useRef<AbortController | null>(null);
   const last = useRef<AskedOf<Name> | null>(null);
 
@@ -36,10 +40,14 @@ export function useLongRequest<Name extends RequestName>(name: Name): LongReques
     setFailure(null);
     setValue(undefined);
     setDone(0);
+    setWork(null);
     try {
       const found = await ask(name, input, {
         signal: own.signal,
-        onProgress: (now, of) => setDone(of === 0 ? 0 : now / of),
+        onProgress: (now, of, busyWith) => {
+          setDone(of === 0 ? 0 : now / of);
+          setWork(busyWith ?? null);
+        },
       });
       setValue(found);
       void client.invalidateQueries();
@@ -57,6 +65,7 @@ export function useLongRequest<Name extends RequestName>(name: Name): LongReques
     failure: failure?.code === 'stopped' ? null : failure,
     isUnderWay: done !== null,
     done: done ?? 0,
+    work,
     wasStopped: failure?.code === 'stopped',
     run,
     stop: () => running.current?.abort(),

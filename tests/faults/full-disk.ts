@@ -63,10 +63,10 @@ export async function fullByPages(base: BaseKitchen, tries: number, seed: number
 }
 
 /** A file system of its own with a few megabytes, in memory; null where mounting is not permitted. */
-function smallDisk(): { folder: string; remove(): void } | null {
+export function smallDisk(megabytes = 6): { folder: string; remove(): void } | null {
   if (process.platform !== 'linux') return null;
   const folder = mkdtempSync(join(tmpdir(), 'sidejar-disk-'));
-  const mounted = spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=6m,mode=0777', 'tmpfs', folder]);
+  const mounted = spawnSync('mount', ['-t', 'tmpfs', '-o', `size=${megabytes}m,mode=0777`, 'tmpfs', folder]);
   if (mounted.status !== 0) {
     rmSync(folder, { recursive: true, force: true });
     return null;

@@ -1,20 +1,18 @@
-import { copyFileSync, existsSync, mkdirSync, readFileSync, statSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { pictureKind, pictureLimit_bytes } from '#shared/picture-kind.ts';
 import { pictureSize } from '#shared/picture-size.ts';
-import { keepPhotoFile, type Named, photoFileName, photoFolder, readPhotoFile, sha256Of } from '../photo-files.ts';
+import { keepPhotoFile, type Named, photoFileName, readPhotoFile, sha256Of } from '../photo-files.ts';
 import type { Row } from '../tables.ts';
 import type { CarriedFile } from './carried-file.ts';
+import { exportedPhotos } from './export-photos.ts';
 
 type Photo = Pick<Row<'photos'>, 'sha256' | 'format'>;
 
 /** A file that a page reads may have 40 million characters; its rows need their share. */
 const most_characters = 28_000_000;
-/** The folder of an export's photos, beside its rows. */
-const exportedPhotos = 'photos';
-
 /** Photos' files for a carried file, as base64, as many as it has room for; the others are counted. */
 export function picturesFor(
   kitchen: string,
@@ -35,24 +33,6 @@ export function picturesFor(
     }
   }
   return { pictures, left };
-}
-
-/** Copies the photos' files into an export's folder. Missing ones stay missing: `store:check` names them. Stopped between two files. */
-export function exportPhotos(
-  kitchen: string,
-  to: string,
-  photos: readonly Photo[],
-  assertGoing: () => void,
-): { rows: number; bytes: number } {
-  const names = [...new Set(photos.map(photoFileName))].filter((name) => existsSync(join(photoFolder(kitchen), name)));
-  if (names.length > 0) mkdirSync(join(to, exportedPhotos));
-  let bytes = 0;
-  for (const name of names) {
-    assertGoing();
-    copyFileSync(join(photoFolder(kitchen), name), join(to, exportedPhotos, name));
-    bytes += statSync(join(to, exportedPhotos, name)).size;
-  }
-  return { rows: names.length, bytes };
 }
 
 /** Whether these bytes are what the row says of them: a whole picture of its kind and of its hash. */

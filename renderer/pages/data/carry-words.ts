@@ -6,6 +6,9 @@ export const carryWords = {
   outLine: phrase`A new folder beside the kitchen: one table a file for a spreadsheet (CSV, every column described after CSV on the Web) and one JSON that another kitchen can take in. The codes of an open tasting stand in it; history and bin stay here. To give away one trial only, save it from its own page.`,
   export: phrase`Save everything as files`,
   exporting: phrase`Writing the files…`,
+  exportingPhotos: (done: string, total: string, size: string, whole: string) =>
+    phrase`Copying photos: ${done} of ${total}, ${size} of ${whole}`,
+  exportStopped: phrase`Stopped. The half-written files were taken away; nothing here was changed.`,
   exported: (files: string, size: string) => phrase`${files}, ${size} in all, stand in`,
   in: phrase`A trial or a kitchen from a file`,
   inLine: phrase`You see first what it would bring. Rows keep their ids: what stands here already is known again, and whatever you changed here stays as it is.`,

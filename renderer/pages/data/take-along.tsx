@@ -1,10 +1,12 @@
 import { useState } from 'react';
+import { counting } from '#core/words/figures.ts';
 import { useHandedFile } from '#renderer/app/use-handed-file.ts';
 import { useLongRequest } from '#renderer/app/use-long-request.ts';
 import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
+import type { CountedWork } from '#shared/carriage.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { carryWords } from './carry-words.ts';
 import { sizeWords } from './size-words.ts';
@@ -13,6 +15,13 @@ import { countedRows, oneOf } from './table-words.ts';
 const mostShown = 12;
 
 type TakenIn = ValueOf<'data:takeIn'>;
+
+/** What the export is at: its photos are counted, for they may last. */
+function exportDoing(work: CountedWork | null): string {
+  if (work === null) return carryWords.exporting;
+  const { done, total, done_bytes, total_bytes } = work;
+  return carryWords.exportingPhotos(counting(done), counting(total), sizeWords(done_bytes), sizeWords(total_bytes));
+}
 
 /** Everything as files: for a spreadsheet, for another kitchen, for keeps. */
 export function ExportAll() {
@@ -27,7 +36,7 @@ export function ExportAll() {
           {carryWords.export}
         </Button>
       </div>
-      <UnderWay of={all} doing={carryWords.exporting} />
+      <UnderWay of={all} doing={exportDoing(all.work)} whenStopped={carryWords.exportStopped} />
       {all.value === undefined ? null : (
         <p role="status">
           {carryWords.exported(counted(all.value.files.length, 'file'), sizeWords(bytes))}{' '}

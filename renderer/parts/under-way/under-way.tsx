@@ -14,15 +14,17 @@ interface UnderWayProps {
   readonly of: Omit<LongAnswer<unknown>, 'value' | 'isEarlier'>;
   /** What is being done. */
   readonly doing: string;
+  /** What is said when it was stopped, where something else than an answer was being made. */
+  readonly whenStopped?: string;
 }
 
 /** How far a long answer has come, with a way to stop it; or that it was stopped, or why it failed. */
-export function UnderWay({ of: answer, doing }: UnderWayProps) {
+export function UnderWay({ of: answer, doing, whenStopped }: UnderWayProps) {
   if (answer.wasStopped) {
     return (
       <div className="button-row">
-        <p>{words.stopped}</p>
-        <Button onClick={answer.again}>{words.again}</Button>
+        <p>{whenStopped ?? words.stopped}</p>
+        <Button onClick={answer.again}>{whenStopped === undefined ? words.again : words.tryAgain}</Button>
       </div>
     );
   }
