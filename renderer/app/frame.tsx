@@ -8,6 +8,7 @@ import { KeysHelp } from '#renderer/parts/keys-help/keys-help.tsx';
 import { keysWords } from '#renderer/parts/keys-help/keys-words.ts';
 import { startAtHeading } from '#renderer/parts/page-head/heading-focus.ts';
 import { SampleMark, Tape } from '#renderer/parts/tape/tape.tsx';
+import { TermTip } from '#renderer/parts/term/term-tip.tsx';
 import type { Bridge } from '#shared/carriage.ts';
 import { DropTarget } from './drop-target.tsx';
 import { ErrorBoundary } from './error-boundary.tsx';
@@ -95,6 +96,7 @@ export function Frame({ bridge, children }: FrameProps) {
         <ErrorBoundary key={place}>{children}</ErrorBoundary>
       </main>
       <DropTarget />
+      <TermTip />
       <Finder isOpen={over === 'finder'} onOpen={openFinder} onClose={close} />
       <KeysHelp isOpen={over === 'keys'} onOpen={openKeys} onClose={close} />
     </div>

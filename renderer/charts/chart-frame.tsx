@@ -1,5 +1,6 @@
 import { type ReactNode, Suspense, useRef } from 'react';
 import { phrase } from '#core/words/phrase.ts';
+import { explained } from '#renderer/parts/term/explained.tsx';
 import { TakeChart } from './take-chart.tsx';
 import './chart-frame.css';
 
@@ -57,8 +58,8 @@ export function ChartFrame(props: ChartFrameProps) {
           <span className="chart-swatch" aria-hidden="true" />
           {title} <span className="soft small">{scale}</span>
         </h3>
-        {sentence === null ? null : <p className="chart-sentence">{sentence}</p>}
-        {more === null ? null : <p className="soft small">{more}</p>}
+        {sentence === null ? null : <p className="chart-sentence">{explained(sentence)}</p>}
+        {more === null ? null : <p className="soft small">{explained(more)}</p>}
       </figcaption>
       <div ref={drawing} className="chart-drawing">
         <Suspense fallback={null}>{children}</Suspense>

@@ -26,6 +26,8 @@ function pseudo(words: string): string {
   if (!/\p{L}/u.test(words)) return words;
   const [, before = '', inner = '', after = ''] = /^(\s*)([\s\S]*?)(\s*)$/.exec(words) ?? [];
   const said = [...inner].map((letter) => accented[letter] ?? letter).join('');
+  // The forms of a word are looked for in sentences, and stand there without brackets.
+  if (words.includes('|')) return said;
   // In pieces as long as words: one long one could not be broken into lines.
   const more = '~'.repeat(Math.ceil(inner.length * 0.3)).replace(/~{6}(?=~)/g, '~~~~~~ ');
   return `${before}⟦${said}${more}⟧${after}`;

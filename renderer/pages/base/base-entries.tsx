@@ -6,6 +6,7 @@ import { CorrectSighting } from '#renderer/parts/jar-work/correct-sighting.tsx';
 import { readingWords } from '#renderer/parts/jar-work/reading-words.ts';
 import { sightingSaid } from '#renderer/parts/jar-work/sighting-said.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -43,7 +44,12 @@ function said(reading: Base['readings'][number], measures: Measures): string {
 
 /** The base's readings, the newest first. */
 export function BaseReadings({ base, measures }: { readonly base: Base; readonly measures: Measures }) {
-  if (base.readings.length === 0) return <p className="soft">{words.noReadings}</p>;
+  if (base.readings.length === 0)
+    return (
+      <p className="soft">
+        <Explained words={words.noReadings} />
+      </p>
+    );
   return (
     <RowList label={words.readings}>
       {base.readings.toReversed().map((reading) => (
@@ -61,7 +67,12 @@ export function BaseReadings({ base, measures }: { readonly base: Base; readonly
 
 /** What was seen in the base, the newest first. */
 export function BaseSightings({ base }: { readonly base: Base }) {
-  if (base.sightings.length === 0) return <p className="soft">{words.noSightings}</p>;
+  if (base.sightings.length === 0)
+    return (
+      <p className="soft">
+        <Explained words={words.noSightings} />
+      </p>
+    );
   return (
     <RowList label={words.sightings}>
       {base.sightings.toReversed().map((sighting) => {

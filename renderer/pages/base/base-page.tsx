@@ -22,6 +22,7 @@ import { watchedBase } from '#renderer/parts/jar-work/watched.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { BaseReadings, BaseSightings } from './base-entries.tsx';
 import { BasePhotos } from './base-photos.tsx';
@@ -98,6 +99,7 @@ function WholeBase({ base }: { readonly base: Base }) {
           </>
         }
         title={base.name}
+        isTitleTheirs
         lead={base.strainedAt === null ? words.old(age) : words.strainedAfter(age)}
         actions={
           <>
@@ -118,23 +120,31 @@ function WholeBase({ base }: { readonly base: Base }) {
         <Facts facts={factsOf(base, measures)} />
         {base.wentIn === null ? null : (
           <div>
-            <h2>{words.wentIn}</h2>
+            <h2>
+              <Explained words={words.wentIn} />
+            </h2>
             <p className="went-in">{base.wentIn}</p>
           </div>
         )}
         {base.note === null ? null : <p className="soft">{base.note}</p>}
       </section>
       <section className="section">
-        <h2>{words.measure}</h2>
+        <h2>
+          <Explained words={words.measure} />
+        </h2>
         <ReadingEntry watched={watched} />
         <SightingEntry watched={watched} />
       </section>
       <section className="section">
-        <h2>{words.readings}</h2>
+        <h2>
+          <Explained words={words.readings} />
+        </h2>
         <BaseReadings base={base} measures={measures} />
       </section>
       <section className="section">
-        <h2>{words.sightings}</h2>
+        <h2>
+          <Explained words={words.sightings} />
+        </h2>
         <BaseSightings base={base} />
       </section>
       <BasePhotos base={base} />

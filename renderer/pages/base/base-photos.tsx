@@ -4,6 +4,7 @@ import { PhotoEntry } from '#renderer/parts/photos/photo-entry.tsx';
 import { PhotoPicture } from '#renderer/parts/photos/photo-picture.tsx';
 import { TakeOutPhoto } from '#renderer/parts/photos/take-out-photo.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -12,7 +13,9 @@ export function BasePhotos({ base }: { readonly base: ValueOf<'bases:open'> }) {
   const photos = useAnswer('photos:ofJar', { base: base.id }).data?.photos ?? [];
   return (
     <section className="section">
-      <h2>{words.photos}</h2>
+      <h2>
+        <Explained words={words.photos} />
+      </h2>
       <PhotoEntry owner={{ base: base.id }} earliest={base.madeAt} />
       {photos.length === 0 ? null : (
         <RowList label={words.photos}>

@@ -93,7 +93,7 @@ export function BasesPage() {
     <>
       <PageHead
         title={words.title}
-        lead={<Explained words={words.lead} />}
+        lead={words.lead}
         actions={
           <>
             {bases.data?.bases.length === 0 ? null : startBase}
@@ -102,12 +102,16 @@ export function BasesPage() {
         }
       />
       <section className="section">
-        <h2>{words.bases}</h2>
+        <h2>
+          <Explained words={words.bases} />
+        </h2>
         <Answer of={bases}>
           {({ bases: all }) =>
             all.length === 0 ? (
               <EmptyState title={words.emptyBases.title} actions={startBase}>
-                <p>{words.emptyBases.line}</p>
+                <p>
+                  <Explained words={words.emptyBases.line} />
+                </p>
               </EmptyState>
             ) : (
               <RowList label={words.bases}>
@@ -121,13 +125,17 @@ export function BasesPage() {
       </section>
       <section className="section">
         <div className="section-head">
-          <h2>{words.cultures}</h2>
+          <h2>
+            <Explained words={words.cultures} />
+          </h2>
           <Button onClick={() => setShown('culture')}>{words.addCulture}</Button>
         </div>
         <Answer of={cultures}>
           {({ cultures: all }) =>
             all.length === 0 ? (
-              <p className="soft">{words.emptyCultures}</p>
+              <p className="soft">
+                <Explained words={words.emptyCultures} />
+              </p>
             ) : (
               <RowList label={words.cultures}>
                 {all.map((culture) => (

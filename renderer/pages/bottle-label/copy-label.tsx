@@ -1,4 +1,5 @@
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { words } from './words.ts';
 
@@ -15,7 +16,9 @@ export function CopyLabel({ text }: { readonly text: string }) {
   }
   return (
     <div className="subsection">
-      <h2>{words.text}</h2>
+      <h2>
+        <Explained words={words.text} />
+      </h2>
       <p className="bottle-text">{text}</p>
       <p className="soft small">
         {words.marked} {words.order}

@@ -6,6 +6,7 @@ import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 function Source({ from }: Pick<Bottling, 'from'>) {
@@ -50,7 +51,9 @@ export function BottlesPage() {
                 </>
               }
             >
-              <p>{words.empty.line}</p>
+              <p>
+                <Explained words={words.empty.line} />
+              </p>
             </EmptyState>
           ) : (
             <>

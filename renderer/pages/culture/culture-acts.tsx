@@ -8,6 +8,7 @@ import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -72,7 +73,9 @@ export function CultureActs({ culture }: { readonly culture: ValueOf<'cultures:o
           </Button>
         ))}
       </div>
-      <p className="soft small">{words.reviveLine}</p>
+      <p className="soft small">
+        <Explained words={words.reviveLine} />
+      </p>
     </div>
   );
 }

@@ -14,6 +14,7 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { CultureActs } from './culture-acts.tsx';
 import { SplitForm } from './split-form.tsx';
@@ -93,6 +94,7 @@ function WholeCulture({ culture }: { readonly culture: Culture }) {
           </>
         }
         title={culture.name}
+        isTitleTheirs
         lead={culture.isReviving ? `${culture.kind}, ${words.reviving(feedsOf(culture.log))}` : culture.kind}
         actions={
           <>
@@ -106,17 +108,25 @@ function WholeCulture({ culture }: { readonly culture: Culture }) {
         {culture.note === null ? null : <p className="soft">{culture.note}</p>}
       </section>
       <section className="section">
-        <h2>{words.act}</h2>
+        <h2>
+          <Explained words={words.act} />
+        </h2>
         <CultureActs culture={culture} />
       </section>
       <section className="section">
-        <h2>{words.seasons}</h2>
+        <h2>
+          <Explained words={words.seasons} />
+        </h2>
         {culture.log.length === 0 ? (
-          <p className="soft">{words.noLog}</p>
+          <p className="soft">
+            <Explained words={words.noLog} />
+          </p>
         ) : (
           <>
             <WeightChart log={culture.log} measures={measures} />
-            <h3>{words.log}</h3>
+            <h3>
+              <Explained words={words.log} />
+            </h3>
             <CultureLog log={culture.log} measures={measures} />
           </>
         )}

@@ -2,6 +2,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Judgement } from '#renderer/parts/judgement/judgement.tsx';
 import { words as judgementWords } from '#renderer/parts/judgement/words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 /** Where wishes were said: which level comes closest to them, and how often it would. */
@@ -10,7 +11,9 @@ export function Closest({ trial }: { readonly trial: string }) {
   if (profile.data === undefined || profile.data.wishes.length === 0) return null;
   return (
     <section className="section">
-      <h2>{judgementWords.closest}</h2>
+      <h2>
+        <Explained words={judgementWords.closest} />
+      </h2>
       {profile.data.setAfterReveal ? <p>{judgementWords.late}</p> : null}
       <Judgement trial={trial} isReady={profile.data.closedTastings > 0} />
       <div className="button-row no-print">

@@ -4,6 +4,7 @@ import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -43,7 +44,9 @@ function Told({ found }: { readonly found: Drivers }) {
               })),
             ]}
           />
-          <p className="soft small">{words.driversNote}</p>
+          <p className="soft small">
+            <Explained words={words.driversNote} />
+          </p>
         </details>
       )}
     </>
@@ -55,7 +58,9 @@ export function DriversFindings({ trial }: { readonly trial: string }) {
   const drivers = useAnswer('findings:drivers', { trial });
   return (
     <section className="section">
-      <h2>{words.drivers}</h2>
+      <h2>
+        <Explained words={words.drivers} />
+      </h2>
       <Answer of={drivers}>{(found) => (found.needs === null ? <Told found={found} /> : <p>{found.needs}</p>)}</Answer>
     </section>
   );

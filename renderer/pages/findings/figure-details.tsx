@@ -3,6 +3,8 @@ import { phrase } from '#core/words/phrase.ts';
 import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
+import { ExplainedSummary } from '#renderer/parts/term/explained-label.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { chanceWords } from './chance-words.ts';
 import { JarDetails } from './jar-details.tsx';
@@ -61,10 +63,12 @@ export function FigureDetails({ findings, scored, order }: FigureDetailsProps) {
   const sureness = (name: string) => findings.sentences.find(({ attribute }) => attribute === name);
   return (
     <details>
-      <summary>{words.details}</summary>
+      <ExplainedSummary words={words.details} />
       <div className="figure-details">
         <div className="subsection">
-          <h3>{words.tests}</h3>
+          <h3>
+            <Explained words={words.tests} />
+          </h3>
           <DataTable
             caption={words.tests}
             rows={attributes}
@@ -88,8 +92,12 @@ export function FigureDetails({ findings, scored, order }: FigureDetailsProps) {
               },
             ]}
           />
-          <p className="soft small">{words.testsNote}</p>
-          <p className="soft small">{words.letters}</p>
+          <p className="soft small">
+            <Explained words={words.testsNote} />
+          </p>
+          <p className="soft small">
+            <Explained words={words.letters} />
+          </p>
           <JarDetails attributes={attributes} />
           <TrendDetails attributes={attributes} />
           <RankDetails scored={scored} order={order} />

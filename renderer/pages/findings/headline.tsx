@@ -1,4 +1,5 @@
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 import './findings.css';
@@ -15,8 +16,14 @@ export function Headline({ trial, headline }: HeadlineProps) {
       <h2 id="answer" className="unseen">
         {words.answer}
       </h2>
-      <p className="headline-sentence">{headline.sentence}</p>
-      {headline.sureness === null ? null : <p>{headline.sureness}</p>}
+      <p className="headline-sentence">
+        <Explained words={headline.sentence} />
+      </p>
+      {headline.sureness === null ? null : (
+        <p>
+          <Explained words={headline.sureness} />
+        </p>
+      )}
       {headline.also === null ? null : (
         <p>
           {words.alsoShown}: {headline.also}
@@ -24,7 +31,9 @@ export function Headline({ trial, headline }: HeadlineProps) {
       )}
       {headline.doubts.length === 0 ? null : (
         <div>
-          <h3>{words.doubts}</h3>
+          <h3>
+            <Explained words={words.doubts} />
+          </h3>
           <ul className="headline-doubts">
             {headline.doubts.map((doubt) => (
               <li key={doubt}>{doubt}</li>
@@ -34,7 +43,7 @@ export function Headline({ trial, headline }: HeadlineProps) {
       )}
       {headline.small.map((line) => (
         <p key={line} className="soft small">
-          {line}
+          <Explained words={line} />
         </p>
       ))}
       <div className="button-row no-print">

@@ -2,6 +2,7 @@ import { fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { chanceWords } from './chance-words.ts';
 import { words } from './words.ts';
@@ -14,7 +15,9 @@ export function JarDetails({ attributes }: { readonly attributes: readonly Attri
   if (rows.length === 0) return null;
   return (
     <div className="subsection">
-      <h3>{words.jars}</h3>
+      <h3>
+        <Explained words={words.jars} />
+      </h3>
       <DataTable
         caption={words.jars}
         rows={rows}
@@ -30,7 +33,9 @@ export function JarDetails({ attributes }: { readonly attributes: readonly Attri
           { head: phrase`Chance`, cell: ({ jars }) => chanceWords(jars.p), isFigure: true },
         ]}
       />
-      <p className="soft small">{words.jarsNote}</p>
+      <p className="soft small">
+        <Explained words={words.jarsNote} />
+      </p>
     </div>
   );
 }

@@ -4,6 +4,7 @@ import { factorChartCsv } from '#renderer/charts/factor-chart-csv.ts';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { FactorChartLegend } from '#renderer/charts/factor-chart-legend.tsx';
 import { type Sip, sippedAttributes } from '#renderer/charts/sip-marks.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Closest } from './closest.tsx';
 import { DriversFindings } from './drivers.tsx';
@@ -64,10 +65,16 @@ export function PanelFindings({ trial, findings, places, sips }: PanelFindingsPr
       {charts.length === 0 && places.rankings.length > 0 ? null : (
         <section className="section">
           <div className="section-head">
-            <h2>{words.sample}</h2>
+            <h2>
+              <Explained words={words.sample} />
+            </h2>
             <SaveFindings trial={trial} csv={() => factorChartCsv(charts)} />
           </div>
-          {findings.scores.length === 0 ? <p className="soft">{words.noScores}</p> : null}
+          {findings.scores.length === 0 ? (
+            <p className="soft">
+              <Explained words={words.noScores} />
+            </p>
+          ) : null}
           <FactorChartLegend charts={charts} />
           {charts.filter(({ attribute }) => attribute === findings.liking).map(drawn)}
           <div className="charts">{charts.filter(({ attribute }) => attribute !== findings.liking).map(drawn)}</div>

@@ -3,6 +3,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { figureWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { chanceWords } from './chance-words.ts';
 import { words } from './words.ts';
@@ -21,7 +22,9 @@ export function RankDetails({ scored, order }: RankDetailsProps) {
   const levels = [...new Set(rows.flatMap(({ samples }) => samples.map(({ sample }) => sample)))];
   return (
     <div className="subsection">
-      <h3>{words.ranks}</h3>
+      <h3>
+        <Explained words={words.ranks} />
+      </h3>
       <DataTable
         caption={words.ranks}
         rows={rows}
@@ -71,7 +74,9 @@ export function RankDetails({ scored, order }: RankDetailsProps) {
           },
         ]}
       />
-      <p className="soft small">{words.ranksNote}</p>
+      <p className="soft small">
+        <Explained words={words.ranksNote} />
+      </p>
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { PlaceChart } from '#renderer/charts/place-chart.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -15,13 +16,17 @@ interface RankedFindingsProps {
 function RankedFinding({ ranking, isAnswer }: { readonly ranking: Ranking; readonly isAnswer: boolean }) {
   return (
     <section className="section headline" aria-label={words.rankedWhich(ranking.name)}>
-      <h2>{words.rankedWhich(ranking.name)}</h2>
+      <h2>
+        <Explained words={words.rankedWhich(ranking.name)} />
+      </h2>
       <p className={isAnswer ? 'headline-sentence' : undefined}>{ranking.sentence}</p>
       {ranking.ordered === null ? null : <p>{ranking.ordered}</p>}
       {ranking.withEverybody === null ? null : <p>{words.withEverybody(ranking.withEverybody)}</p>}
       {ranking.doubts.length === 0 ? null : (
         <div>
-          <h3>{words.doubts}</h3>
+          <h3>
+            <Explained words={words.doubts} />
+          </h3>
           <ul className="headline-doubts">
             {ranking.doubts.map((doubt) => (
               <li key={doubt}>{doubt}</li>
@@ -32,8 +37,13 @@ function RankedFinding({ ranking, isAnswer }: { readonly ranking: Ranking; reado
       <PlaceChart ranking={ranking} />
       {ranking.test === null ? null : (
         <p className="soft small">
-          {words.rankedTest(ranking.test, ranking.criticalDifference, ranking.criticalIsExact)}
-          {ranking.page === null ? null : ` ${words.pageTest(ranking.page)}`}
+          <Explained words={words.rankedTest(ranking.test, ranking.criticalDifference, ranking.criticalIsExact)} />
+          {ranking.page === null ? null : (
+            <>
+              {' '}
+              <Explained words={words.pageTest(ranking.page)} />
+            </>
+          )}
         </p>
       )}
     </section>

@@ -1,6 +1,7 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { RightnessChart } from '#renderer/charts/rightness-chart.tsx';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -30,7 +31,9 @@ export function RightnessFindings({ trial }: { readonly trial: string }) {
       {({ attributes, rule }) =>
         attributes.length === 0 ? null : (
           <section className="section">
-            <h2>{words.rightness}</h2>
+            <h2>
+              <Explained words={words.rightness} />
+            </h2>
             <div className="charts">
               {attributes.map((rightness) => (
                 <RightnessChart key={rightness.attribute} rightness={rightness} />

@@ -4,6 +4,7 @@ import { FactorChartLegend } from '#renderer/charts/factor-chart-legend.tsx';
 import { type Sip, sippedAttributes } from '#renderer/charts/sip-marks.ts';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { axisWords, words } from './words.ts';
 
@@ -34,15 +35,21 @@ export function SipsOnly({ trial, findings, sips, open }: SipsOnlyProps) {
         }
       >
         {open.length === 0 ? (
-          <p>{words.noTastingLine}</p>
+          <p>
+            <Explained words={words.noTastingLine} />
+          </p>
         ) : (
           open.map(({ id, name, scores, expected }) => <p key={id}>{words.openTasting(name, scores, expected)}</p>)
         )}
       </EmptyState>
       {charts.length === 0 ? null : (
         <section className="section">
-          <h2>{words.sipsOnly}</h2>
-          <p>{words.sipsNote}</p>
+          <h2>
+            <Explained words={words.sipsOnly} />
+          </h2>
+          <p>
+            <Explained words={words.sipsNote} />
+          </p>
           <FactorChartLegend charts={charts} />
           <div className="charts">
             {charts.map((data) => (

@@ -1,3 +1,4 @@
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -6,7 +7,9 @@ export function TakenOutLines({ lines }: { readonly lines: ValueOf<'findings:rea
   if (lines.length === 0) return null;
   return (
     <section className="section" aria-label={words.takenOut}>
-      <h2>{words.takenOut}</h2>
+      <h2>
+        <Explained words={words.takenOut} />
+      </h2>
       <ul className="headline-doubts">
         {lines.map(({ tasting, jar, sentence }) => (
           <li key={`${tasting} ${jar}`}>{sentence}</li>

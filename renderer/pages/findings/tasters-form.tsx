@@ -3,6 +3,7 @@ import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -83,7 +84,9 @@ interface TastersFormProps {
 export function TastersForm({ trial, findings, children }: TastersFormProps) {
   return (
     <section className="section">
-      <h2>{words.tasters}</h2>
+      <h2>
+        <Explained words={words.tasters} />
+      </h2>
       {findings.withEverybody === null ? null : <p>{words.withEverybody(findings.withEverybody)}</p>}
       {children}
       <details open={findings.withEverybody !== null}>

@@ -3,6 +3,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { figureWords, intervalWords } from '#renderer/charts/figure-words.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { chanceWords } from './chance-words.ts';
 import { words } from './words.ts';
@@ -15,7 +16,9 @@ export function TrendDetails({ attributes }: { readonly attributes: readonly Att
   if (rows.length === 0) return null;
   return (
     <div className="subsection">
-      <h3>{words.trends}</h3>
+      <h3>
+        <Explained words={words.trends} />
+      </h3>
       <DataTable
         caption={words.trends}
         rows={rows}
@@ -38,7 +41,9 @@ export function TrendDetails({ attributes }: { readonly attributes: readonly Att
           { head: phrase`Page’s L`, cell: ({ trend }) => figureWords(trend.pageL), isFigure: true },
         ]}
       />
-      <p className="soft small">{words.trendsNote}</p>
+      <p className="soft small">
+        <Explained words={words.trendsNote} />
+      </p>
     </div>
   );
 }

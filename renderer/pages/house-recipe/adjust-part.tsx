@@ -5,6 +5,7 @@ import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { diluteAdvice, sugarOfRow, sweetenAdvice } from './adjust-words.ts';
 import { AdviceLine } from './advice-line.tsx';
 import { BlendPart } from './blend-part.tsx';
@@ -66,7 +67,9 @@ function Sweeten({ pantry, volume_mL }: AdjustProps) {
         </Field>
       </div>
       <AdviceLine advice={advice} />
-      <p className="soft small">{said.sweetenBasis}</p>
+      <p className="soft small">
+        <Explained words={said.sweetenBasis} />
+      </p>
       {advice?.isWorked ? <Caution basis={said.pressureBasis}>{said.pressure}</Caution> : null}
     </div>
   );
@@ -81,7 +84,9 @@ function Dilute({ volume_mL }: Pick<AdjustProps, 'volume_mL'>) {
         <DrinkFields fields={fields} measures={measures} />
       </div>
       <AdviceLine advice={drink === null ? null : diluteAdvice(drink, measures)} />
-      <p className="soft small">{said.diluteBasis}</p>
+      <p className="soft small">
+        <Explained words={said.diluteBasis} />
+      </p>
     </div>
   );
 }

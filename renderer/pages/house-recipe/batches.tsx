@@ -12,6 +12,7 @@ import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -94,11 +95,15 @@ export function Batches({ recipe, version, volume_mL }: BatchesProps) {
   return (
     <>
       <div className="section-head">
-        <h2>{words.batches}</h2>
+        <h2>
+          <Explained words={words.batches} />
+        </h2>
         <Button onClick={() => setOpen(true)}>{words.logBatch}</Button>
       </div>
       {recipe.batches.length === 0 ? (
-        <p className="soft">{words.noBatches}</p>
+        <p className="soft">
+          <Explained words={words.noBatches} />
+        </p>
       ) : (
         <RowList label={words.batches}>
           {recipe.batches.map((batch) => (

@@ -4,6 +4,7 @@ import { type Measures, useMeasures } from '#renderer/format/use-measures.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { type Advice, blendAdvice, sugarOfRow } from './adjust-words.ts';
 import { AdviceLine } from './advice-line.tsx';
 import type { PantryRow } from './known-additions.ts';
@@ -95,7 +96,9 @@ export function BlendPart({ pantry }: { readonly pantry: readonly PantryRow[] })
         <AmountField label={said.wantedVolume} amount={volume} />
       </div>
       <AdviceLine advice={advice} />
-      <p className="soft small">{said.blendBasis}</p>
+      <p className="soft small">
+        <Explained words={said.blendBasis} />
+      </p>
     </div>
   );
 }

@@ -7,6 +7,7 @@ import { joined } from '#renderer/format/words.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { knownAddition, type PantryRow } from './known-additions.ts';
 import type { Make, Version } from './use-make.ts';
 import { words } from './words.ts';
@@ -71,7 +72,9 @@ export function FromStock({ version, make, baseLeft_mL }: FromStockProps) {
   const limiting = most === null ? '' : 'base' in most.limiting ? said.theBase : most.limiting.name;
   return (
     <>
-      <p className="soft">{said.lead}</p>
+      <p className="soft">
+        <Explained words={said.lead} />
+      </p>
       <div className="field-grid">
         <AmountField label={said.base} amount={base} />
         {names.map((name) => (
@@ -86,7 +89,9 @@ export function FromStock({ version, make, baseLeft_mL }: FromStockProps) {
       </div>
       <div role="status" className="make">
         {most === null ? (
-          <p className="soft">{said.none}</p>
+          <p className="soft">
+            <Explained words={said.none} />
+          </p>
         ) : most.volume_mL < 1 ? (
           <p>{said.nothing(limiting)}</p>
         ) : (

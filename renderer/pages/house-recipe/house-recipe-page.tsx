@@ -15,6 +15,7 @@ import { recipeFacts } from '#renderer/parts/recipe/recipe-facts.ts';
 import { TargetTable } from '#renderer/parts/recipe/target-table.tsx';
 import { words as recipeWords } from '#renderer/parts/recipe/words.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Batches } from './batches.tsx';
 import { MakeForm } from './make-form.tsx';
@@ -49,6 +50,7 @@ function ShownVersion({ recipe, version, onShow }: ShownVersionProps) {
             </>
           }
           title={recipe.name}
+          isTitleTheirs
           lead={
             <>
               {words.version(version.number)}. {recipeWords.plainBasis[version.basis]}
@@ -64,37 +66,53 @@ function ShownVersion({ recipe, version, onShow }: ShownVersionProps) {
         />
         <div className="recipe-grid">
           <section className="section">
-            <h2>{words.make}</h2>
+            <h2>
+              <Explained words={words.make} />
+            </h2>
             <MakeForm make={make} version={version} />
-            <p className="soft small">{words.printHint}</p>
+            <p className="soft small">
+              <Explained words={words.printHint} />
+            </p>
           </section>
           <section className="section">
-            <h2>{words.target}</h2>
+            <h2>
+              <Explained words={words.target} />
+            </h2>
             <TargetTable version={version} />
           </section>
         </div>
         <RecipeTools recipe={recipe.id} version={version} make={make} />
         <section className="section">
-          <h2>{words.formula}</h2>
+          <h2>
+            <Explained words={words.formula} />
+          </h2>
           <PerLitreTable version={version} measures={measures} />
         </section>
         <section className="section">
-          <h2>{words.held}</h2>
+          <h2>
+            <Explained words={words.held} />
+          </h2>
           <Facts facts={recipeFacts(version, measures)} />
         </section>
         <section className="section">
-          <h2>{words.chain}</h2>
+          <h2>
+            <Explained words={words.chain} />
+          </h2>
           <RecipeChain chain={version.chain} basis={version.basis} />
           {trial === null || level === null ? null : (
             <ScoresBehind trial={trial.id} level={level.name} basis={version.basis} />
           )}
         </section>
         <section className="section">
-          <h2>{recipeWords.cautions}</h2>
+          <h2>
+            <Explained words={recipeWords.cautions} />
+          </h2>
           <RecipeCautions cautions={version.cautions} />
         </section>
         <section className="section">
-          <h2>{words.versions}</h2>
+          <h2>
+            <Explained words={words.versions} />
+          </h2>
           <Versions recipe={recipe} shown={version.number} onShow={onShow} />
         </section>
         <section className="section">

@@ -2,6 +2,7 @@ import { useMeasures } from '#renderer/format/use-measures.ts';
 import { daysWords } from '#renderer/format/words.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ToolName } from './measured-formula.ts';
 import type { Make, Version } from './use-make.ts';
 import { words } from './words.ts';
@@ -48,7 +49,9 @@ export function MakeForm({ make, version }: { readonly make: Make; readonly vers
       </ol>
       {sugarRemark === null ? null : <p className="soft small">{sugarRemark}</p>}
       {isMoved || make.tool === 'exact' || lines.length === 0 ? null : (
-        <p className="soft small">{words.nothingMoved}</p>
+        <p className="soft small">
+          <Explained words={words.nothingMoved} />
+        </p>
       )}
     </div>
   );

@@ -1,6 +1,7 @@
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useAnswers } from '#renderer/app/use-answers.ts';
 import { useKept } from '#renderer/app/use-kept.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { AdjustPart } from './adjust-part.tsx';
 import { FromStock } from './from-stock.tsx';
 import { lastReading } from './serving-figures.ts';
@@ -29,11 +30,15 @@ export function RecipeTools({ recipe, version, make }: RecipeToolsProps) {
   return (
     <>
       <section className="section">
-        <h2>{words.stock.title}</h2>
+        <h2>
+          <Explained words={words.stock.title} />
+        </h2>
         <FromStock version={version} make={make} baseLeft_mL={tried.data?.left_mL ?? null} />
       </section>
       <section className="section">
-        <h2>{words.serving.title}</h2>
+        <h2>
+          <Explained words={words.serving.title} />
+        </h2>
         <ServingPart
           version={version}
           make={make}
@@ -43,7 +48,9 @@ export function RecipeTools({ recipe, version, make }: RecipeToolsProps) {
         />
       </section>
       <section className="section">
-        <h2>{words.adjust.title}</h2>
+        <h2>
+          <Explained words={words.adjust.title} />
+        </h2>
         <AdjustPart pantry={make.pantry} volume_mL={make.volume_mL} />
       </section>
     </>

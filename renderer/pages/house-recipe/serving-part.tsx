@@ -12,6 +12,7 @@ import { useMeasures } from '#renderer/format/use-measures.ts';
 import { joined } from '#renderer/format/words.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { type LastReading, servingFigures } from './serving-figures.ts';
 import type { Make, Version } from './use-make.ts';
 import { words } from './words.ts';
@@ -90,7 +91,9 @@ export function ServingPart({ version, make, base, last, kept }: ServingPartProp
       {figures === null ? null : (
         <dl className="serving" aria-live="polite">
           <div>
-            <dt>{said.cost}</dt>
+            <dt>
+              <Explained words={said.cost} />
+            </dt>
             <dd>
               {figures.cost === null ? said.noPrice(named(figures.missing.prices)) : moneyWords(figures.cost, currency)}
               {figures.missing.prices.some((name) => name !== base.name) ? (
@@ -102,14 +105,20 @@ export function ServingPart({ version, make, base, last, kept }: ServingPartProp
             </dd>
           </div>
           <div>
-            <dt>{said.sugarIn}</dt>
+            <dt>
+              <Explained words={said.sugarIn} />
+            </dt>
             <dd>
               {figures.sugar_g === null ? said.noSugar(named(figures.missing.sugars)) : grams(figures.sugar_g)}
-              <p className="soft small">{said.sugarInBasis}</p>
+              <p className="soft small">
+                <Explained words={said.sugarInBasis} />
+              </p>
             </dd>
           </div>
           <div>
-            <dt>{said.sugarRead}</dt>
+            <dt>
+              <Explained words={said.sugarRead} />
+            </dt>
             <dd>
               {read}
               {last === null ? null : (

@@ -17,7 +17,7 @@ export function HouseRecipesPage() {
   const recipes = useAnswer('recipes:list', {});
   return (
     <>
-      <PageHead title={words.title} lead={<Explained words={words.lead} />} />
+      <PageHead title={words.title} lead={words.lead} />
       <Answer of={recipes}>
         {({ recipes: all }) =>
           all.length === 0 ? (
@@ -25,7 +25,9 @@ export function HouseRecipesPage() {
               title={words.empty.title}
               actions={<ButtonLink to="/trials">{phrase`Look at the trials`}</ButtonLink>}
             >
-              <p>{words.empty.line}</p>
+              <p>
+                <Explained words={words.empty.line} />
+              </p>
             </EmptyState>
           ) : (
             <RowList label={words.title}>

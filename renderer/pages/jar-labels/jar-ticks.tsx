@@ -1,4 +1,5 @@
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -23,7 +24,9 @@ export function JarTicks({ jars, left, onChange }: JarTicksProps) {
       aria-describedby={isNone ? 'no-jars' : undefined}
       aria-invalid={isNone ? true : undefined}
     >
-      <legend className="field-legend">{words.which}</legend>
+      <legend className="field-legend">
+        <Explained words={words.which} />
+      </legend>
       <div className="field-grid is-tight">
         {jars.map(({ id, label, levelName }) => (
           <label key={id} className="check">

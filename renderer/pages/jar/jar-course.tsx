@@ -5,6 +5,7 @@ import { CourseCharts } from '#renderer/parts/course/course-charts.tsx';
 import { stoodWords, sweetWords } from '#renderer/parts/course/course-sentences.ts';
 import { type WantedSweetness, WantedSweetnessField } from '#renderer/parts/course/wanted-sweetness.tsx';
 import { words as courseWords } from '#renderer/parts/course/words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -24,7 +25,9 @@ export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
   const isRead = own.brix.length > 0;
   return (
     <section className="section" aria-label={words.course}>
-      <h2>{words.course}</h2>
+      <h2>
+        <Explained words={words.course} />
+      </h2>
       <CourseCharts jars={course.jars} shown={[jar]} measures={measures} wanted_brix={wanted.brix} />
       {isRead ? (
         <div className="subsection">
@@ -39,7 +42,9 @@ export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
       ) : null}
       {stood === null ? null : (
         <div className="subsection">
-          <h3>{courseWords.stoodHead}</h3>
+          <h3>
+            <Explained words={courseWords.stoodHead} />
+          </h3>
           <p className="jar-sentence">{stood}</p>
           <p className="soft small course-answer">{phrase`${courseWords.stoodLine(comparedAt)} Reckoned ${courseWords.stoodFrom[own.stood?.from ?? 'usual'](comparedAt)}.`}</p>
         </div>

@@ -12,6 +12,7 @@ import { PhotoPicture } from '#renderer/parts/photos/photo-picture.tsx';
 import { TakeOutPhoto } from '#renderer/parts/photos/take-out-photo.tsx';
 import { words as photoWords } from '#renderer/parts/photos/words.ts';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -101,7 +102,12 @@ export function Diary({ whole, measures }: DiaryProps) {
     ...whole.sips.map(sipEntry),
     ...(photos.data?.photos ?? []).map((photo) => photoEntry(photo, whole.jar.label)),
   ].toSorted((one, other) => other.at.localeCompare(one.at));
-  if (entries.length === 0) return <p className="soft">{words.noEntries}</p>;
+  if (entries.length === 0)
+    return (
+      <p className="soft">
+        <Explained words={words.noEntries} />
+      </p>
+    );
   return (
     <RowList label={words.diary}>
       {entries.map(({ id, at, title, note, actions }) => (

@@ -33,6 +33,7 @@ import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { type ShelfSurroundings, trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { JarCourse } from './jar-course.tsx';
 import { JarDates } from './jar-dates.tsx';
@@ -90,7 +91,9 @@ function JarCautions({ whole, science, course }: CautionsProps) {
   const sheet = science?.sheet?.cautions ?? [mouldCaution(), ...pressureCautions(whole.vessel, null)];
   return (
     <section className="section" aria-label={words.cautions}>
-      <h2>{words.cautions}</h2>
+      <h2>
+        <Explained words={words.cautions} />
+      </h2>
       <CautionList
         cautions={[...own, ...(science?.bottled?.cautions ?? []), ...sheet, tapWaterCaution(), sellingCaution()]}
         without={['cold-start']}
@@ -144,27 +147,37 @@ function WholeJar({ whole }: { readonly whole: Whole }) {
         <OnTheShelf whole={whole} surroundings={surroundings} />
         <div className="subsection">
           <DayCounter whole={whole} now={surroundings.now} />
-          <h2>{words.formula}</h2>
+          <h2>
+            <Explained words={words.formula} />
+          </h2>
           <Facts facts={formulaFacts(whole, surroundings)} />
-          <h2>{words.dates}</h2>
+          <h2>
+            <Explained words={words.dates} />
+          </h2>
           <JarDates jar={jar} />
         </div>
       </section>
       {jar.state === 'discarded' ? null : (
         <section className="section">
-          <h2>{words.watch}</h2>
+          <h2>
+            <Explained words={words.watch} />
+          </h2>
           {mayBeWatched(jar) ? (
             <>
               <QuickReading jar={jar} />
               <SightingsToTap jar={jar} />
             </>
           ) : (
-            <p className="soft">{words.watchLater}</p>
+            <p className="soft">
+              <Explained words={words.watchLater} />
+            </p>
           )}
         </section>
       )}
       <section className="section" aria-label={words.diary}>
-        <h2>{words.diary}</h2>
+        <h2>
+          <Explained words={words.diary} />
+        </h2>
         {jar.startedAt === null ? null : <PhotoEntry owner={{ jar: jar.id }} earliest={jar.startedAt} />}
         <Diary whole={whole} measures={measures} />
       </section>
@@ -187,7 +200,9 @@ export function JarPage({ id }: { readonly id: string }) {
   if (jar.error?.code === 'not-found') {
     return (
       <EmptyState title={words.gone.title} actions={<ButtonLink to="/trials">{words.gone.back}</ButtonLink>}>
-        <p>{words.gone.line}</p>
+        <p>
+          <Explained words={words.gone.line} />
+        </p>
       </EmptyState>
     );
   }

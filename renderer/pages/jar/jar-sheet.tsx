@@ -6,6 +6,7 @@ import type { Measures } from '#renderer/format/use-measures.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { type Amount, useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Facts } from '#renderer/parts/facts/facts.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { bottledFacts, bottledSentence } from './bottled-words.ts';
 import { reckoningOf } from './reckoning.ts';
 import {
@@ -54,8 +55,12 @@ function Bottled({ science, measures }: SheetProps) {
   if (bottled === null) return null;
   return (
     <div className="subsection">
-      <h3>{words.bottled}</h3>
-      <p className="jar-sentence">{bottledSentence(bottled, measures)}</p>
+      <h3>
+        <Explained words={words.bottled} />
+      </h3>
+      <p className="jar-sentence">
+        <Explained words={bottledSentence(bottled, measures)} />
+      </p>
       <Facts facts={bottledFacts(bottled, measures)} />
     </div>
   );
@@ -67,11 +72,17 @@ function Closing({ science, measures, vessel, question }: ClosingProps) {
   const isReckoned = science.closing !== null || science.isClosed;
   return (
     <div className="subsection">
-      <h3>{science.isClosed ? words.closed : words.ifClosed}</h3>
+      <h3>
+        <Explained words={science.isClosed ? words.closed : words.ifClosed} />
+      </h3>
       {isReckoned ? (
-        <p className="jar-sentence">{closingSentence(science, rated_bar, measures)}</p>
+        <p className="jar-sentence">
+          <Explained words={closingSentence(science, rated_bar, measures)} />
+        </p>
       ) : (
-        <p className="soft">{vessel.kind === 'open-jar' ? words.openJar : words.open}</p>
+        <p className="soft">
+          <Explained words={vessel.kind === 'open-jar' ? words.openJar : words.open} />
+        </p>
       )}
       <Facts facts={closingFacts(science, rated_bar, measures)} />
       {vessel.kind === 'open-jar' ? null : (
@@ -93,7 +104,9 @@ function ColdStart({ science, measures }: SheetProps) {
   if (sentence === null) return null;
   return (
     <div className="subsection">
-      <h3>{words.cold}</h3>
+      <h3>
+        <Explained words={words.cold} />
+      </h3>
       <p className="jar-sentence">{sentence}</p>
       <p className="soft small">{coldBasis(science, measures)}</p>
     </div>
@@ -105,7 +118,9 @@ export function JarSheet({ science, measures, vessel, question }: ClosingProps) 
   const { sheet, problem } = science;
   return (
     <section className="section" aria-label={words.sheet}>
-      <h2>{words.sheet}</h2>
+      <h2>
+        <Explained words={words.sheet} />
+      </h2>
       {sheet === null ? (
         <p className="jar-sentence">{problem}</p>
       ) : (
@@ -114,7 +129,9 @@ export function JarSheet({ science, measures, vessel, question }: ClosingProps) 
           <Lack science={science} />
           <Facts facts={sugarFacts({ sheet }, measures)} />
           <div className="subsection">
-            <h3>{words.alcohol}</h3>
+            <h3>
+              <Explained words={words.alcohol} />
+            </h3>
             <p className="jar-sentence">{alcoholSentence(science)}</p>
             <Facts facts={alcoholFacts({ sheet, base: science.base }, measures)} />
           </div>

@@ -1,6 +1,7 @@
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import { faultAt } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { Failure } from '#shared/failure.ts';
 import { type Composition, compositionFields, compositionLabels } from './use-composition.ts';
 import { words } from './words.ts';
@@ -23,8 +24,12 @@ export function CompositionPart(props: CompositionPartProps) {
   return (
     <>
       <fieldset className="form">
-        <legend className="field-legend">{words.per100}</legend>
-        <p className="soft small">{words.form.perHundred}</p>
+        <legend className="field-legend">
+          <Explained words={words.per100} />
+        </legend>
+        <p className="soft small">
+          <Explained words={words.form.perHundred} />
+        </p>
         <div className="field-grid">
           {compositionFields.map((field) => (
             <AmountField

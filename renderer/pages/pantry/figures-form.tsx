@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultElsewhere } from '#renderer/parts/field/fault-at.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { CompositionPart } from './composition-part.tsx';
 import type { Ingredient } from './ingredient-words.ts';
 import { measureLines, readMeasures } from './read-measures.ts';
@@ -44,7 +45,9 @@ export function FiguresForm({ row, onDone }: { readonly row: Ingredient; readonl
   const elsewhere = faultElsewhere(save.error, [...compositionFields, 'measures', 'source']);
   return (
     <form className="form" onSubmit={send} noValidate>
-      <p className="soft">{words.figuresLead}</p>
+      <p className="soft">
+        <Explained words={words.figuresLead} />
+      </p>
       <CompositionPart
         composition={composition}
         measures={measures}

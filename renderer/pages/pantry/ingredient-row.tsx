@@ -5,6 +5,7 @@ import { Button } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { Facts } from '#renderer/parts/facts/facts.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { basisLines, gramWords, type Ingredient, measureName, sugarsOf } from './ingredient-words.ts';
 import { words } from './words.ts';
 
@@ -38,7 +39,9 @@ function Whole({ row, measures, currency, onAct }: Omit<IngredientRowProps, 'ali
       {sugars === null ? <Unknown row={row} onAct={onAct} /> : null}
       {row.short_g === null ? null : <Caution>{words.short(measures.mass(row.short_g))}</Caution>}
       <section>
-        <h3>{words.per100}</h3>
+        <h3>
+          <Explained words={words.per100} />
+        </h3>
         <Facts
           facts={[
             { name: words.water, value: gramWords(row.water_g) },
@@ -50,9 +53,13 @@ function Whole({ row, measures, currency, onAct }: Omit<IngredientRowProps, 'ali
         />
       </section>
       <section>
-        <h3>{words.measures}</h3>
+        <h3>
+          <Explained words={words.measures} />
+        </h3>
         {row.measures.length === 0 ? (
-          <p className="soft">{words.noMeasures}</p>
+          <p className="soft">
+            <Explained words={words.noMeasures} />
+          </p>
         ) : (
           <Facts
             facts={row.measures.map((one) => ({
@@ -76,7 +83,9 @@ function Whole({ row, measures, currency, onAct }: Omit<IngredientRowProps, 'ali
         ]}
       />
       <section>
-        <h3>{words.basis}</h3>
+        <h3>
+          <Explained words={words.basis} />
+        </h3>
         {basisLines(row).map((line) => (
           <p key={line}>{line}</p>
         ))}

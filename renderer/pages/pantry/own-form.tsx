@@ -4,6 +4,7 @@ import { capital, ingredientKindWords } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { allergens as allAllergens } from '#shared/closed-lists.ts';
 import { CompositionPart } from './composition-part.tsx';
 import type { Ingredient } from './ingredient-words.ts';
@@ -93,7 +94,9 @@ export function OwnForm({ row, name: firstName = '', onDone }: OwnFormProps) {
         error={save.error}
       />
       <fieldset>
-        <legend className="field-legend">{words.form.allergens}</legend>
+        <legend className="field-legend">
+          <Explained words={words.form.allergens} />
+        </legend>
         <div className="field-grid is-tight">
           {allAllergens.map((allergen) => (
             <label key={allergen} className="check">

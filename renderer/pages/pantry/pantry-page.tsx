@@ -9,6 +9,7 @@ import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { FiguresForm } from './figures-form.tsx';
 import { IngredientRow, type PantryAct } from './ingredient-row.tsx';
@@ -38,7 +39,9 @@ function Nothing({ show, onAdd }: { readonly show: Show; readonly onAdd: () => v
         : [words.none, words.noneLine];
   return (
     <EmptyState title={title} actions={show === 'onHand' ? null : <Button onClick={onAdd}>{words.add}</Button>}>
-      <p>{line}</p>
+      <p>
+        <Explained words={line} />
+      </p>
     </EmptyState>
   );
 }

@@ -8,6 +8,7 @@ import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { PhotoPicture } from '#renderer/parts/photos/photo-picture.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -57,7 +58,9 @@ export function PhotosPage({ id }: { readonly id: string }) {
   if (photos.error?.code === 'not-found') {
     return (
       <EmptyState title={words.gone.title} actions={<ButtonLink to="/trials">{words.gone.back}</ButtonLink>}>
-        <p>{words.gone.line}</p>
+        <p>
+          <Explained words={words.gone.line} />
+        </p>
       </EmptyState>
     );
   }
@@ -80,7 +83,9 @@ export function PhotosPage({ id }: { readonly id: string }) {
               title={words.none.title}
               actions={<ButtonLink to={`/trials/${id}`}>{words.none.back}</ButtonLink>}
             >
-              <p>{words.none.line}</p>
+              <p>
+                <Explained words={words.none.line} />
+              </p>
             </EmptyState>
           ) : (
             <Strip {...whole} />

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { vesselKinds } from '#core/trial/formula.ts';
 import { capital, vesselWords } from '#renderer/format/words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { changeVessel } from './change-plan.ts';
 import { usePlan } from './plan-context.ts';
 import { PlanChoice, PlanText } from './plan-field.tsx';
@@ -22,7 +23,9 @@ export function BaseSection({ bases }: { readonly bases: readonly Base[] }) {
   const [isMoreOpen, setIsMoreOpen] = useState(vessel.diameter !== '' || vessel.rated !== '');
   return (
     <section className="plan-section">
-      <h2>{words.base}</h2>
+      <h2>
+        <Explained words={words.base} />
+      </h2>
       <div className="field-grid">
         {bases.length === 0 ? null : (
           <PlanChoice

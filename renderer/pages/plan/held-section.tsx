@@ -1,4 +1,5 @@
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { AdditionRows } from './addition-rows.tsx';
 import { addAlso, changeHeld } from './change-plan.ts';
 import { coverOptions } from './level-card.tsx';
@@ -68,11 +69,19 @@ export function HeldSection() {
     factor === 'amount' ? words.additionsAmount : factor === 'state' ? words.additionsState : words.additions;
   return (
     <section className="plan-section">
-      <h2>{words.held}</h2>
-      <p className="soft">{factor === 'formula' ? words.heldFormula : words.heldLead}</p>
+      <h2>
+        <Explained words={words.held} />
+      </h2>
+      <p className="soft">
+        <Explained words={factor === 'formula' ? words.heldFormula : words.heldLead} />
+      </p>
       {factor === 'formula' ? null : (
         <PlanGroup at="held.additions" legend={legend}>
-          {factor === 'amount' ? <p className="soft small">{words.additionsAmountHint}</p> : null}
+          {factor === 'amount' ? (
+            <p className="soft small">
+              <Explained words={words.additionsAmountHint} />
+            </p>
+          ) : null}
           <AdditionRows
             at="held.additions"
             rows={held.additions}

@@ -1,4 +1,5 @@
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { addLevel } from './change-plan.ts';
 import { LevelCard } from './level-card.tsx';
 import { usePlan } from './plan-context.ts';
@@ -12,8 +13,12 @@ export function JarsSection() {
   const { draft, change } = usePlan();
   return (
     <section className="plan-section" data-at="levels">
-      <h2>{words.jars}</h2>
-      <p className="soft">{words.controlHint}</p>
+      <h2>
+        <Explained words={words.jars} />
+      </h2>
+      <p className="soft">
+        <Explained words={words.controlHint} />
+      </p>
       <ul className="plan-levels">
         {draft.levels.map((level, position) => (
           <LevelCard key={level.key} level={level} position={position} />

@@ -4,6 +4,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { stateWords } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Tape } from '#renderer/parts/tape/tape.tsx';
+import { useExplainedLabel } from '#renderer/parts/term/explained-label.tsx';
 import { AdditionRows } from './addition-rows.tsx';
 import { changeLevel, removeLevel } from './change-plan.ts';
 import { usePlan } from './plan-context.ts';
@@ -116,9 +117,30 @@ function OwnFormula({ level, position }: LevelProps) {
   );
 }
 
+function ControlChoice({ level, said }: Pick<LevelProps, 'level'> & { readonly said: string }) {
+  const { draft, change, sentenceAt } = usePlan();
+  const label = useExplainedLabel<HTMLLabelElement>(words.controlShort);
+  const fault = sentenceAt('control') === undefined ? '' : sentenceId('control');
+  return (
+    <label {...label.mark} className="check plan-control">
+      <input
+        type="radio"
+        name="plan-control"
+        checked={draft.control === level.key}
+        aria-describedby={[fault, label.describedBy ?? ''].join(' ').trim() || undefined}
+        onChange={() => change((plan) => ({ ...plan, control: level.key }))}
+      />
+      <span>
+        {label.words}
+        <span className="unseen"> {said}</span>
+      </span>
+    </label>
+  );
+}
+
 /** One jar of the plan: what moves in it, its name, and whether it is the control. */
 export function LevelCard({ level, position }: LevelProps) {
-  const { draft, judged, change, sentenceAt } = usePlan();
+  const { draft, judged, change } = usePlan();
   const letter = String.fromCharCode(65 + position);
   const at = `levels.${position}`;
   const own = draft.factor === 'fruit' || draft.factor === 'formula';
@@ -146,19 +168,7 @@ export function LevelCard({ level, position }: LevelProps) {
             value={level.name}
             onType={(name) => change(changeLevel(position, { name }))}
           />
-          <label className="check plan-control">
-            <input
-              type="radio"
-              name="plan-control"
-              checked={draft.control === level.key}
-              aria-describedby={sentenceAt('control') === undefined ? undefined : sentenceId('control')}
-              onChange={() => change((plan) => ({ ...plan, control: level.key }))}
-            />
-            <span>
-              {words.controlShort}
-              <span className="unseen"> {said}</span>
-            </span>
-          </label>
+          <ControlChoice level={level} said={said} />
           {draft.levels.length > 1 ? (
             <Button
               weight="quiet"

@@ -1,3 +1,4 @@
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { usePlan } from './plan-context.ts';
 import { words } from './words.ts';
 
@@ -33,7 +34,9 @@ export function OpenList() {
   if (sentences.length === 0) return <p className="plan-ready">{words.ready}</p>;
   return (
     <div className="subsection">
-      <h3>{words.open}</h3>
+      <h3>
+        <Explained words={words.open} />
+      </h3>
       <ul className="plan-open">
         {sentences.slice(0, shown).map(({ at, message }) => (
           <li key={`${at} ${message}`}>

@@ -7,6 +7,7 @@ import { measuresOf } from '#renderer/format/use-measures.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { nextFullHour } from './local-moment.ts';
 import { keptPlan, type PlanDraft } from './plan-draft.ts';
@@ -45,7 +46,9 @@ function Again({ trial, system }: AgainProps) {
   if (waiting === null) return null;
   return (
     <section className="section">
-      <h2>{words.again.waiting}</h2>
+      <h2>
+        <Explained words={words.again.waiting} />
+      </h2>
       <p>{words.again.line(waiting.question)}</p>
       <div className="button-row">
         <ButtonLink to="/trials/new" weight="main">

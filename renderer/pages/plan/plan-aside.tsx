@@ -4,6 +4,7 @@ import { units } from '#core/units/unit-table.ts';
 import { shownNumber } from '#core/words/figures.ts';
 import type { CompositionOf } from '#renderer/parts/shelf/jar-contents.ts';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { usePlan } from './plan-context.ts';
 import { planShelfJars } from './plan-shelf-jars.tsx';
 import { words } from './words.ts';
@@ -63,7 +64,9 @@ export function PlanAside({ compositionOf }: { readonly compositionOf: Compositi
   };
   return (
     <aside className="plan-aside" aria-label={words.shelf}>
-      <h2>{words.shelf}</h2>
+      <h2>
+        <Explained words={words.shelf} />
+      </h2>
       <Shelf
         jars={planShelfJars({ plan: { ...plan, baseEach_mL: poured_mL }, planned, compositionOf, measures })}
         label={words.shelf}

@@ -1,6 +1,7 @@
 import type { InputHTMLAttributes, ReactNode } from 'react';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field, type FieldWiring } from '#renderer/parts/field/field.tsx';
+import { explained } from '#renderer/parts/term/explained.tsx';
 import type { Sentence } from './judge-plan.ts';
 import { usePlan } from './plan-context.ts';
 
@@ -28,16 +29,20 @@ interface PlanFieldProps {
   readonly children: (wiring: FieldWiring) => ReactNode;
 }
 
+/** What a field is described by, with the sentence below its row. */
+function faulty({ 'aria-describedby': about }: FieldWiring, at: string) {
+  return { 'aria-describedby': [about ?? '', sentenceId(at)].join(' ').trim(), 'aria-invalid': true } as const;
+}
+
 /** A field of the plan with its sentence and the ways out of it. */
 export function PlanField({ at, label, hint, saysBelow = false, children }: PlanFieldProps) {
   const { sentenceAt } = usePlan();
   const sentence = sentenceAt(at);
   if (saysBelow) {
-    const said = { 'aria-describedby': sentenceId(at), 'aria-invalid': true } as const;
     return (
       <div className="plan-field" data-at={at}>
         <Field label={label} hint={hint}>
-          {(wiring) => children(sentence === undefined ? wiring : { ...wiring, ...said })}
+          {(wiring) => children(sentence === undefined ? wiring : { ...wiring, ...faulty(wiring, at) })}
         </Field>
       </div>
     );
@@ -134,7 +139,7 @@ export function PlanGroup({ at, legend, className = '', children }: PlanGroupPro
   const isSaid = sentenceAt(at) !== undefined;
   return (
     <fieldset className={`plan-group ${className}`} data-at={at} aria-describedby={isSaid ? sentenceId(at) : undefined}>
-      <legend className="field-legend">{legend}</legend>
+      <legend className="field-legend">{explained(legend)}</legend>
       {children}
       <PlanSentence at={at} />
     </fieldset>

@@ -1,3 +1,4 @@
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { usePlan } from './plan-context.ts';
 import { words } from './words.ts';
 
@@ -11,7 +12,9 @@ export function PlanNotesList() {
   if (notes.length === 0) return null;
   return (
     <div className="subsection">
-      <h3>{words.notes}</h3>
+      <h3>
+        <Explained words={words.notes} />
+      </h3>
       <ul className="plan-notes">
         {notes.map(({ code, message }) => (
           <li key={code}>{message}</li>

@@ -13,6 +13,7 @@ import { Button } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { type CompositionOf, compositionsOf, jarContents } from '#renderer/parts/shelf/jar-contents.ts';
 import { StartOver } from '#renderer/parts/start-over/start-over.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { pantryListId } from './addition-rows.tsx';
@@ -148,7 +149,9 @@ function PlanForm({ kept, draft, bases, pantry, measures: usual }: PlanFormProps
               }}
             />
           </div>
-          <p className="soft small">{kept.isKept ? words.kept : words.notKept}</p>
+          <p className="soft small">
+            <Explained words={kept.isKept ? words.kept : words.notKept} />
+          </p>
         </section>
         <datalist id={pantryListId}>
           {pantry.map(({ name }) => (

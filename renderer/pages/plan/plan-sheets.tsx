@@ -10,6 +10,7 @@ import type { Formula } from '#core/trial/formula.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { CautionList } from '#renderer/parts/caution/caution-list.tsx';
 import { cautionsOfSheets } from '#renderer/parts/caution/cautions-of-sheets.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type PlanWork, usePlan } from './plan-context.ts';
 import { words } from './words.ts';
@@ -73,7 +74,9 @@ export function PlanSheets({ pantry }: { readonly pantry: Pantry }) {
     <div className="subsection">
       {sheets.length === 0 ? null : (
         <>
-          <h3>{words.eachJar}</h3>
+          <h3>
+            <Explained words={words.eachJar} />
+          </h3>
           <ul className="plan-sheets figures">
             {sheets.map(({ level, sheet }) => (
               <li key={level}>
@@ -88,7 +91,9 @@ export function PlanSheets({ pantry }: { readonly pantry: Pantry }) {
           </ul>
         </>
       )}
-      <h3>{words.cautions}</h3>
+      <h3>
+        <Explained words={words.cautions} />
+      </h3>
       <CautionList
         cautions={[...cautionsOfSheets(sheets, work.judged.plan.vessel), tapWaterCaution(), sellingCaution()]}
       />

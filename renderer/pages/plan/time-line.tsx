@@ -1,6 +1,7 @@
 import type { Calendar } from '#core/trial/plan-input.ts';
 import type { PlannedJar } from '#core/trial/plan-trial.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { type TimeLineDay, timeLineOf } from './time-line-days.ts';
 import { words } from './words.ts';
 
@@ -42,7 +43,12 @@ interface TimeLineProps {
 /** The days of the jars, one line each, from start to pull; what waits before or after is drawn thin. The list in words is its twin. */
 export function TimeLine({ jars, calendar, label }: TimeLineProps) {
   const line = timeLineOf(jars);
-  if (line === null) return <p className="soft small">{words.timeLineEmpty}</p>;
+  if (line === null)
+    return (
+      <p className="soft small">
+        <Explained words={words.timeLineEmpty} />
+      </p>
+    );
   const waits = calendar === 'staggered-pull' ? words.waitsCold : words.baseAges;
   return (
     <figure className="time-line">

@@ -1,5 +1,6 @@
 import { type Calendar, calendars } from '#core/trial/plan-input.ts';
 import { planTrial } from '#core/trial/plan-trial.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { usePlan } from './plan-context.ts';
 import { PlanText } from './plan-field.tsx';
 import { TimeLine } from './time-line.tsx';
@@ -16,7 +17,9 @@ export function WhenSection() {
   const isChoice = days.size > 1;
   return (
     <section className="plan-section">
-      <h2>{words.when}</h2>
+      <h2>
+        <Explained words={words.when} />
+      </h2>
       <div className="plan-start">
         <PlanText
           at="start"
@@ -28,7 +31,9 @@ export function WhenSection() {
       </div>
       {isChoice ? (
         <fieldset className="plan-group">
-          <legend className="field-legend">{words.calendar}</legend>
+          <legend className="field-legend">
+            <Explained words={words.calendar} />
+          </legend>
           <div className="plan-calendars">
             {calendars.toReversed().map((calendar) => (
               <div key={calendar} className="plan-calendar">
@@ -51,7 +56,11 @@ export function WhenSection() {
         </fieldset>
       ) : (
         <>
-          {days.size === 1 ? <p className="soft">{words.sameDates}</p> : null}
+          {days.size === 1 ? (
+            <p className="soft">
+              <Explained words={words.sameDates} />
+            </p>
+          ) : null}
           <TimeLine jars={jarsOf(draft.calendar)} calendar={draft.calendar} label={words.timeLine} />
         </>
       )}

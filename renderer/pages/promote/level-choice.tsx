@@ -4,6 +4,7 @@ import { figureWords } from '#renderer/charts/figure-words.ts';
 import { joined } from '#renderer/format/words.ts';
 import { shareWords } from '#renderer/parts/judgement/judgement-words.ts';
 import { Tape } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -49,7 +50,9 @@ export function LevelChoice(props: LevelChoiceProps) {
   return (
     <fieldset className="promote-levels">
       <legend>
-        <h2>{words.which}</h2>
+        <h2>
+          <Explained words={words.which} />
+        </h2>
       </legend>
       <p>{reasonWords(props)}</p>
       {trial.levelsWhole.map(({ id, name, isControl }) => {

@@ -4,6 +4,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { capital, joined } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { useJudgement } from '#renderer/parts/judgement/use-judgement.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { LevelChoice } from './level-choice.tsx';
@@ -57,9 +58,13 @@ function Promotion({ trial, findings, rankings, sips }: PromotionProps) {
         <PromoteForm trial={trial.id} level={chosen} draft={preview.data} suggestion={suggestedName(trial, level)} />
       </div>
       <section className="section">
-        <h2>{words.preview}</h2>
+        <h2>
+          <Explained words={words.preview} />
+        </h2>
         {chosen === null ? (
-          <p className="soft">{words.choose}</p>
+          <p className="soft">
+            <Explained words={words.choose} />
+          </p>
         ) : (
           <Answer of={preview}>{(draft) => <RecipePreview draft={draft} />}</Answer>
         )}

@@ -6,6 +6,7 @@ import { RecipeChain } from '#renderer/parts/recipe/recipe-chain.tsx';
 import { recipeFacts } from '#renderer/parts/recipe/recipe-facts.ts';
 import { TargetTable } from '#renderer/parts/recipe/target-table.tsx';
 import { words as recipeWords } from '#renderer/parts/recipe/words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -17,24 +18,34 @@ export function RecipePreview({ draft }: { readonly draft: ValueOf<'recipes:prev
       <p className="promote-basis">{recipeWords.plainBasis[draft.basis]}</p>
       <div className="promote-preview">
         <div className="subsection">
-          <h3>{words.formula}</h3>
+          <h3>
+            <Explained words={words.formula} />
+          </h3>
           <PerLitreTable version={draft} measures={measures} />
         </div>
         <div className="subsection">
-          <h3>{words.target}</h3>
+          <h3>
+            <Explained words={words.target} />
+          </h3>
           <TargetTable version={draft} />
         </div>
       </div>
       <div className="subsection">
-        <h3>{words.held}</h3>
+        <h3>
+          <Explained words={words.held} />
+        </h3>
         <Facts facts={recipeFacts(draft, measures)} />
       </div>
       <div className="subsection">
-        <h3>{words.chain}</h3>
+        <h3>
+          <Explained words={words.chain} />
+        </h3>
         <RecipeChain chain={draft.chain} basis={draft.basis} />
       </div>
       <div className="subsection">
-        <h3>{recipeWords.cautions}</h3>
+        <h3>
+          <Explained words={recipeWords.cautions} />
+        </h3>
         <RecipeCautions cautions={draft.cautions} />
       </div>
     </>

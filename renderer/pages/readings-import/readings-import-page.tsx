@@ -10,6 +10,7 @@ import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { TableSourceFields } from '#renderer/parts/table-source/table-source.tsx';
 import { useTableSource } from '#renderer/parts/table-source/use-table-source.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import { readingColumns } from '#shared/closed-lists.ts';
@@ -99,7 +100,9 @@ function ImportForm({ trial }: { readonly trial: string }) {
       />
       {source.isGiven ? (
         <section className="section">
-          <h2>{words.preview}</h2>
+          <h2>
+            <Explained words={words.preview} />
+          </h2>
           {told === undefined || preview.isEarlier || preview.failure !== null ? (
             <UnderWay of={preview} doing={words.looking} />
           ) : null}

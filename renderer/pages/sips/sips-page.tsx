@@ -52,7 +52,7 @@ export function SipsPage() {
   const isRead = trials.data !== undefined && !isPending;
   return (
     <>
-      <PageHead title={words.title} lead={<Explained words={words.lead} />} />
+      <PageHead title={words.title} lead={words.lead} />
       {failure === null ? null : <p role="alert">{failure.message}</p>}
       {standing.length === 0 ? null : <SipHint />}
       {standing.map((trial) => (
@@ -60,7 +60,9 @@ export function SipsPage() {
       ))}
       {isRead && standing.length === 0 && failure === null ? (
         <EmptyState title={words.none}>
-          <p>{words.noneLine}</p>
+          <p>
+            <Explained words={words.noneLine} />
+          </p>
         </EmptyState>
       ) : null}
     </>

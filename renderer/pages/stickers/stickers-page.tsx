@@ -13,7 +13,6 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { ForWhomField, useForWhom } from '#renderer/parts/paper/for-whom.tsx';
 import { standingTasting } from '#renderer/parts/taken-out/standing-orders.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
-import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type CupOrder, cupRuns } from './cup-runs.ts';
 import { words } from './words.ts';
@@ -50,7 +49,7 @@ function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
             </>
           }
           title={words.title}
-          lead={<Explained words={words.lead} />}
+          lead={words.lead}
         />
         <section className="section form">
           <p>{words.cups(orders.length, tasting.samples, tasting.replicates, cups.length)}</p>

@@ -1,5 +1,6 @@
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { isHedonic } from '#shared/hedonic-words.ts';
 import { type AttributeDraft, type DraftFaults, ownAttribute } from './tasting-draft.ts';
 import { words } from './words.ts';
@@ -50,7 +51,10 @@ export function AttributeChoice({ attributes, faults, onChange }: AttributeChoic
       <dl className="kinds small">
         {words.kinds.map(([kind, meaning]) => (
           <div key={kind}>
-            <dt>{kind}</dt> <dd className="soft">{meaning}</dd>
+            <dt>
+              <Explained words={kind} />
+            </dt>{' '}
+            <dd className="soft">{meaning}</dd>
           </div>
         ))}
       </dl>

@@ -2,6 +2,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { PanelSight } from '#renderer/parts/panel-sight/panel-sight.tsx';
 import { tooFewWords } from '#renderer/parts/panel-sight/panel-sight-words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { rankingSightWords } from './ranking-sight-words.ts';
 import { ServingSplit } from './serving-split.tsx';
 import type { TastingDraft } from './tasting-draft.ts';
@@ -19,8 +20,14 @@ function EarlyWarnings({ draft }: { readonly draft: TastingDraft }) {
   const lines = warned.data.warnings.flatMap((one) => one.lines);
   return (
     <section className="subsection">
-      <h2>{words.warnings}</h2>
-      {lines.length === 0 ? <p className="soft">{words.noWarnings}</p> : null}
+      <h2>
+        <Explained words={words.warnings} />
+      </h2>
+      {lines.length === 0 ? (
+        <p className="soft">
+          <Explained words={words.noWarnings} />
+        </p>
+      ) : null}
       {lines.map((line) => (
         <Caution key={line}>{line}</Caution>
       ))}
@@ -56,7 +63,9 @@ export function BuildAside({ draft, labels, seed }: BuildAsideProps) {
   return (
     <aside className="build-aside" aria-label={words.sight}>
       <section className="subsection">
-        <h2>{words.sight}</h2>
+        <h2>
+          <Explained words={words.sight} />
+        </h2>
         <Sight draft={draft} />
       </section>
       <ServingSplit jars={labels} tasters={draft.tasters.length} replicates={draft.replicates} seed={seed} />

@@ -10,6 +10,7 @@ import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { StartOver } from '#renderer/parts/start-over/start-over.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { AttributeChoice } from './attribute-choice.tsx';
 import { BuildAside } from './build-aside.tsx';
@@ -94,12 +95,16 @@ function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
     <div className="build">
       <div className="build-choices">
         <section className="subsection">
-          <h2>{words.jars}</h2>
+          <h2>
+            <Explained words={words.jars} />
+          </h2>
           <JarChoice jars={trial.jarsWhole} chosen={draft.jars} onChange={(jars) => change({ jars: [...jars] })} />
           {faultLine('jars')}
         </section>
         <section className="subsection">
-          <h2>{isAlone ? words.you : words.tasters}</h2>
+          <h2>
+            <Explained words={isAlone ? words.you : words.tasters} />
+          </h2>
           <TasterChoice
             tasters={tasters}
             chosen={draft.tasters}
@@ -109,7 +114,9 @@ function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
           {faultLine('tasters')}
         </section>
         <section className="subsection">
-          <h2>{words.howServed}</h2>
+          <h2>
+            <Explained words={words.howServed} />
+          </h2>
           <div className="field-grid">
             <Field
               label={words.amount(volume.symbol)}
@@ -163,14 +170,24 @@ function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
           </div>
         </section>
         <section className="subsection">
-          <h2>{words.way}</h2>
+          <h2>
+            <Explained words={words.way} />
+          </h2>
           <WayChoice way={draft.way} onChange={(way) => change({ way })} />
-          {isRanked ? <p className="soft">{words.rankedLead}</p> : null}
+          {isRanked ? (
+            <p className="soft">
+              <Explained words={words.rankedLead} />
+            </p>
+          ) : null}
         </section>
         {isRanked ? null : (
           <section className="subsection">
-            <h2>{words.attributes}</h2>
-            <p className="soft">{words.attributesLead}</p>
+            <h2>
+              <Explained words={words.attributes} />
+            </h2>
+            <p className="soft">
+              <Explained words={words.attributesLead} />
+            </p>
             <AttributeChoice
               attributes={draft.attributes}
               faults={shownFaults}
@@ -207,7 +224,9 @@ function FilledForm({ trial, tasters, isAlone, kept, draft }: FilledFormProps) {
             }}
           />
         </div>
-        <p className="small soft">{kept.isKept ? words.kept : words.notKept}</p>
+        <p className="small soft">
+          <Explained words={kept.isKept ? words.kept : words.notKept} />
+        </p>
       </div>
       <BuildAside draft={{ ...draft, replicates }} labels={labels} seed={seed} />
     </div>

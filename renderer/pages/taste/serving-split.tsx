@@ -2,6 +2,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { OrderBalance } from '#renderer/parts/order-balance/order-balance.tsx';
 import { usualError } from '#renderer/parts/panel-sight/panel-sight-words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 interface ServingSplitProps {
@@ -25,7 +26,9 @@ export function ServingSplit({ jars, tasters, replicates, seed }: ServingSplitPr
   const isSplit = sizes.length > replicates;
   return (
     <section className="subsection">
-      <h2>{words.sittings}</h2>
+      <h2>
+        <Explained words={words.sittings} />
+      </h2>
       {isSplit ? <Caution>{words.manySamples(jars.length, sizes.length / replicates)}</Caution> : null}
       {sizes.length > 1 ? (
         <ol className="sitting-list">

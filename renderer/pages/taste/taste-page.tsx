@@ -5,6 +5,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { canBeTasted } from './jar-choice.tsx';
@@ -12,7 +13,12 @@ import { TrialSips } from './trial-sips.tsx';
 import { words } from './words.ts';
 
 function TastingRows({ tastings }: { readonly tastings: ValueOf<'tastings:list'>['tastings'] }) {
-  if (tastings.length === 0) return <p className="soft">{words.none}</p>;
+  if (tastings.length === 0)
+    return (
+      <p className="soft">
+        <Explained words={words.none} />
+      </p>
+    );
   return (
     <RowList label={words.tastings}>
       {tastings.map((tasting) => (
@@ -47,10 +53,14 @@ export function TastePage({ id }: { readonly id: string }) {
           <>
             <TrialHead trial={value} step="taste" />
             <section className="section">
-              <h2>{words.tastings}</h2>
+              <h2>
+                <Explained words={words.tastings} />
+              </h2>
               <Answer of={tastings}>{({ tastings: all }) => <TastingRows tastings={all} />}</Answer>
               {jars.length === 0 ? (
-                <p className="soft">{words.noJars}</p>
+                <p className="soft">
+                  <Explained words={words.noJars} />
+                </p>
               ) : (
                 <div className="button-row">
                   <ButtonLink to={`/trials/${id}/taste/new`} weight="main">

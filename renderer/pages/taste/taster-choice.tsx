@@ -3,6 +3,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { TasterForm } from '#renderer/parts/taster-form/taster-form.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -19,7 +20,11 @@ export function TasterChoice({ tasters, chosen, isAlone, onChange }: TasterChoic
   const [isAdding, setIsAdding] = useState(false);
   return (
     <>
-      {tasters.length === 0 ? <p className="soft">{words.noTasters}</p> : null}
+      {tasters.length === 0 ? (
+        <p className="soft">
+          <Explained words={words.noTasters} />
+        </p>
+      ) : null}
       <div className="field-grid is-tight">
         {tasters.map(({ id, name, avoids, avoidsAlcohol }) => (
           <label key={id} className="check">

@@ -7,6 +7,7 @@ import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { sipWords } from '#renderer/parts/sip-entry/read-sip.ts';
 import { SipEntry, SipHint } from '#renderer/parts/sip-entry/sip-entry.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { sipsByDay } from './sips-by-day.ts';
 import { words } from './words.ts';
@@ -39,7 +40,12 @@ function SipLine({ sip }: { readonly sip: Sip }) {
 }
 
 function SipDays({ sips }: { readonly sips: readonly Sip[] }) {
-  if (sips.length === 0) return <p className="soft">{words.noSips}</p>;
+  if (sips.length === 0)
+    return (
+      <p className="soft">
+        <Explained words={words.noSips} />
+      </p>
+    );
   return sipsByDay(sips).map(({ day, sips: ofDay }) => (
     <div key={day} className="sip-day">
       <h4 className="sip-date">{day}</h4>
@@ -64,8 +70,12 @@ export function TrialSips({ trial, jars }: TrialSipsProps) {
   const jar = jars.find(({ id }) => id === chosen) ?? jars[0];
   return (
     <section className="section">
-      <h2>{words.sips}</h2>
-      <p className="soft">{words.sipsLead}</p>
+      <h2>
+        <Explained words={words.sips} />
+      </h2>
+      <p className="soft">
+        <Explained words={words.sipsLead} />
+      </p>
       <div className="sip-jar">
         <Field label={words.whichJar}>
           {(wiring) => (
@@ -82,7 +92,9 @@ export function TrialSips({ trial, jars }: TrialSipsProps) {
       <SipHint />
       {jar === undefined ? null : <SipEntry key={jar.id} jar={jar} />}
       <div className="subsection">
-        <h3>{words.sipsByDay}</h3>
+        <h3>
+          <Explained words={words.sipsByDay} />
+        </h3>
         <Answer of={sips}>{(value) => <SipDays sips={value.sips} />}</Answer>
       </div>
       <div className="button-row">

@@ -1,5 +1,39 @@
+import { useExplainedLabel } from '#renderer/parts/term/explained-label.tsx';
 import { type Way, ways } from './tasting-draft.ts';
 import { wayWords, words } from './words.ts';
+
+function WayLabel({
+  way,
+  isChosen,
+  onChoose,
+}: {
+  readonly way: Way;
+  readonly isChosen: boolean;
+  readonly onChoose: () => void;
+}) {
+  const {
+    mark,
+    words: title,
+    line,
+    describedBy,
+  } = useExplainedLabel<HTMLLabelElement>(wayWords[way].title, wayWords[way].when);
+  return (
+    <label {...mark} className="way">
+      <input
+        type="radio"
+        name="way"
+        value={way}
+        checked={isChosen}
+        aria-describedby={describedBy}
+        onChange={onChoose}
+      />
+      <span>
+        <strong>{title}</strong>
+        <span className="small soft">{line}</span>
+      </span>
+    </label>
+  );
+}
 
 /** Whether tasters score each sample or put the samples in order. */
 export function WayChoice({ way, onChange }: { readonly way: Way; readonly onChange: (way: Way) => void }) {
@@ -7,13 +41,7 @@ export function WayChoice({ way, onChange }: { readonly way: Way; readonly onCha
     <fieldset className="ways">
       <legend className="unseen">{words.way}</legend>
       {ways.map((each) => (
-        <label key={each} className="way">
-          <input type="radio" name="way" value={each} checked={way === each} onChange={() => onChange(each)} />
-          <span>
-            <strong>{wayWords[each].title}</strong>
-            <span className="small soft">{wayWords[each].when}</span>
-          </span>
-        </label>
+        <WayLabel key={each} way={each} isChosen={way === each} onChoose={() => onChange(each)} />
       ))}
     </fieldset>
   );

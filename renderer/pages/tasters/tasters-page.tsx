@@ -67,12 +67,14 @@ export function TastersPage() {
   const isEmpty = tasters.data?.tasters.length === 0;
   return (
     <>
-      <PageHead title={words.title} lead={<Explained words={words.lead} />} actions={isEmpty ? null : add} />
+      <PageHead title={words.title} lead={words.lead} actions={isEmpty ? null : add} />
       <Answer of={tasters}>
         {({ tasters: all }) =>
           all.length === 0 ? (
             <EmptyState title={words.empty.title} actions={add}>
-              <p>{words.empty.line}</p>
+              <p>
+                <Explained words={words.empty.line} />
+              </p>
             </EmptyState>
           ) : (
             <RowList label={words.title}>

@@ -5,6 +5,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { isHedonic } from '#shared/hedonic-words.ts';
 import { type AloneDraft, aloneDraftName, aloneDraftOf, placesInOrder, useAloneDraft } from './alone-draft.ts';
@@ -177,7 +178,9 @@ function AlonePath({ tasting, order, first, scores }: AloneProps) {
       </section>
       {step === 4 ? <CloseAndReveal tasting={tasting} progress={sheetProgress(tasting, scores, [])} /> : null}
       <section className="section">
-        <h2>{aloneWords.canTellTitle}</h2>
+        <h2>
+          <Explained words={aloneWords.canTellTitle} />
+        </h2>
         {aloneWords.canTell.map((line) => (
           <p key={line}>{line}</p>
         ))}
@@ -206,7 +209,9 @@ export function AlonePage({ id }: { readonly id: string }) {
             />
             {!isForOne || value.closedAt !== null ? (
               <>
-                <p>{value.closedAt === null ? aloneWords.onlyOnce : words.closed}</p>
+                <p>
+                  <Explained words={value.closedAt === null ? aloneWords.onlyOnce : words.closed} />
+                </p>
                 <ButtonLink to={`/tastings/${id}`}>{words.backToTasting}</ButtonLink>
               </>
             ) : (

@@ -3,6 +3,7 @@ import { useLocation } from 'wouter';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { SheetProgress } from './sheet-progress.ts';
 import { words } from './words.ts';
@@ -20,8 +21,12 @@ export function CloseAndReveal({ tasting, progress }: CloseProps) {
   const empty = progress.reduce((sum, { scores, expected }) => sum + expected - scores, 0);
   return (
     <section className="section no-print">
-      <h2>{words.closeTitle}</h2>
-      <p>{words.closeLine}</p>
+      <h2>
+        <Explained words={words.closeTitle} />
+      </h2>
+      <p>
+        <Explained words={words.closeLine} />
+      </p>
       <div className="button-row">
         <Button weight={empty === 0 ? 'main' : 'plain'} onClick={() => setIsAsking(true)}>
           {words.close}

@@ -1,4 +1,5 @@
 import { scaleWord } from '#renderer/format/scale-words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { hedonicWords } from '#shared/hedonic-words.ts';
 import { words } from './words.ts';
 import './hedonic-legend.css';
@@ -7,7 +8,9 @@ import './hedonic-legend.css';
 export function HedonicLegend() {
   return (
     <section className="hedonic" aria-label={words.hedonic}>
-      <h2 className="hedonic-title">{words.hedonic}</h2>
+      <h2 className="hedonic-title">
+        <Explained words={words.hedonic} />
+      </h2>
       <ol className="hedonic-words">
         {hedonicWords.map((word, position) => (
           <li key={word}>

@@ -7,6 +7,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { TableSourceFields } from '#renderer/parts/table-source/table-source.tsx';
 import { useTableSource } from '#renderer/parts/table-source/use-table-source.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -72,8 +73,12 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
         <section className="section">
           {isAsking ? (
             <>
-              <h2>{importWords.columns}</h2>
-              <p>{importWords.columnsAsk}</p>
+              <h2>
+                <Explained words={importWords.columns} />
+              </h2>
+              <p>
+                <Explained words={importWords.columnsAsk} />
+              </p>
               {columnChoice}
             </>
           ) : (

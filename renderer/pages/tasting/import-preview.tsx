@@ -1,5 +1,6 @@
 import { Button } from '#renderer/parts/button/button.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { importWords } from './import-words.ts';
 import { refusedGroups } from './refused-groups.ts';
@@ -28,7 +29,9 @@ export function ImportPreview({
       : importWords.takeGood(accepted, badRows.size);
   return (
     <section className="section">
-      <h2>{importWords.preview}</h2>
+      <h2>
+        <Explained words={importWords.preview} />
+      </h2>
       <p>
         <span className="soft">{importWords.rows(rows)}</span>{' '}
         <strong>{accepted === 0 ? importWords.none : importWords.good(accepted)}</strong>

@@ -1,3 +1,4 @@
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { Scale } from './cell-text.ts';
 import { orderSoFar, type RankedCup } from './place-faults.ts';
 import { rankedWords } from './ranked-words.ts';
@@ -8,9 +9,13 @@ export function PlacesSoFar({ cups, scale }: { readonly cups: readonly RankedCup
   const order = orderSoFar(cups, scale);
   return (
     <section className="so-far" aria-label={rankedWords.soFar}>
-      <h2 className="so-far-title">{rankedWords.soFar}</h2>
+      <h2 className="so-far-title">
+        <Explained words={rankedWords.soFar} />
+      </h2>
       {order.length === 0 ? (
-        <p className="soft">{rankedWords.nothingYet}</p>
+        <p className="soft">
+          <Explained words={rankedWords.nothingYet} />
+        </p>
       ) : (
         <ol className="so-far-order">
           {order.map(({ place, names }) => (

@@ -7,6 +7,7 @@ import { OrderBalance } from '#renderer/parts/order-balance/order-balance.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { takenOutCodes } from '#renderer/parts/taken-out/standing-orders.ts';
 import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { PouringCodes, ServingOrders } from './pouring-list.tsx';
 import { Warnings } from './warnings.tsx';
 import { words } from './words.ts';
@@ -32,7 +33,9 @@ export function PourPage({ id }: { readonly id: string }) {
           </div>
           <section className="section">
             <div className="section-head">
-              <h2>{words.codes}</h2>
+              <h2>
+                <Explained words={words.codes} />
+              </h2>
               {isShown ? (
                 <span className="button-row no-print">
                   <Button onClick={() => window.print()}>{words.print}</Button>
@@ -54,7 +57,9 @@ export function PourPage({ id }: { readonly id: string }) {
             )}
           </section>
           <section className="section">
-            <h2>{words.orders}</h2>
+            <h2>
+              <Explained words={words.orders} />
+            </h2>
             <ServingOrders orders={value.orders} gone={takenOutCodes(value)} />
             <OrderBalance orders={value.orders.flatMap(({ sittings }) => sittings.map(({ codes }) => codes))} />
           </section>

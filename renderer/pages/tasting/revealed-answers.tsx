@@ -1,5 +1,6 @@
 import { scaleWord } from '#renderer/format/scale-words.ts';
 import { type Column, DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { justAboutRightWord } from '#shared/just-about-right-words.ts';
 import type { Attribute } from './score-cell.tsx';
@@ -36,7 +37,11 @@ export function RevealedAnswers({ tasting, scores }: { readonly tasting: Tasting
     return (
       <div key={attribute.id} className="subsection">
         <h3>{title}</h3>
-        {attribute.kind === 'place' ? <p className="soft">{words.placesLine}</p> : null}
+        {attribute.kind === 'place' ? (
+          <p className="soft">
+            <Explained words={words.placesLine} />
+          </p>
+        ) : null}
         <DataTable caption={title} rows={tasting.orders} rowKey={({ taster }) => taster} columns={columns} />
       </div>
     );

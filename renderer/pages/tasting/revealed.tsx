@@ -1,5 +1,6 @@
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { RevealedAnswers } from './revealed-answers.tsx';
 import { words } from './words.ts';
@@ -18,7 +19,9 @@ function countsWords({ takenOut }: RevealedProps['tasting']['sampleList'][number
 export function Revealed({ tasting, scores, remarks }: RevealedProps) {
   return (
     <section className="section">
-      <h2>{words.revealed}</h2>
+      <h2>
+        <Explained words={words.revealed} />
+      </h2>
       <DataTable
         caption={words.revealed}
         rows={tasting.sampleList}
@@ -35,7 +38,9 @@ export function Revealed({ tasting, scores, remarks }: RevealedProps) {
       <RevealedAnswers tasting={tasting} scores={scores} />
       {remarks.length === 0 ? null : (
         <>
-          <h3>{words.remarks}</h3>
+          <h3>
+            <Explained words={words.remarks} />
+          </h3>
           <ul className="remark-list">
             {remarks.map(({ taster, sample, words: said }) => {
               const jar = tasting.sampleList.find(({ code }) => code === sample)?.jar;

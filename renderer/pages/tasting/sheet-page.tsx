@@ -215,6 +215,7 @@ export function SheetPage({ id, taster }: { readonly id: string; readonly taster
             <PageHead
               above={<Link href={`/tastings/${id}`}>{value.name}</Link>}
               title={order.name}
+              isTitleTheirs
               lead={value.closedAt === null ? (value.isRanked ? rankedWords.lead : words.sheetLead) : words.closedSheet}
             />
             {value.closedAt === null ? (

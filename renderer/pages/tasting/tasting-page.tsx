@@ -16,6 +16,7 @@ import { words as shelfWords } from '#renderer/parts/shelf/words.ts';
 import { WrappedShelf } from '#renderer/parts/shelf/wrapped-shelf.tsx';
 import { TakenOutList } from '#renderer/parts/taken-out/taken-out-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { CloseAndReveal } from './close-and-reveal.tsx';
 import { Revealed } from './revealed.tsx';
@@ -54,7 +55,9 @@ function Sheets({ tasting, progress }: { readonly tasting: Tasting; readonly pro
   const waitsFor = progress.filter(({ lacks }) => lacks.length > 0).map(({ name }) => name);
   return (
     <section className="section">
-      <h2>{words.sheets}</h2>
+      <h2>
+        <Explained words={words.sheets} />
+      </h2>
       <p className="soft">
         {tasting.closedAt === null ? `${words.sheetsLine} ` : null}
         {waitsFor.length === 0 ? words.allIn : words.waiting(waitsFor)}
@@ -83,7 +86,9 @@ function OpenTasting({ tasting }: { readonly tasting: Tasting }) {
   const isAlone = tasting.orders.length === 1;
   return (
     <section className="section">
-      <h2>{words.before}</h2>
+      <h2>
+        <Explained words={words.before} />
+      </h2>
       <Warnings orders={tasting.orders} />
       {isAlone ? <p>{words.aloneLine}</p> : <p>{words.pourLine}</p>}
       <div className="button-row">
@@ -121,6 +126,7 @@ function WholeTasting({ tasting }: { readonly tasting: Tasting }) {
           </>
         }
         title={tasting.name}
+        isTitleTheirs
         lead={`${counted(tasting.samples, 'sample')}, ${counted(tasting.tasters, 'taster')}. ${isOpen ? words.open : words.closed}`}
       />
       <div className="section">

@@ -1,5 +1,6 @@
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { DPrimeDetails } from './d-prime-details.tsx';
 import { GuessStrip } from './guess-strip.tsx';
@@ -13,7 +14,9 @@ export function ApartResult({ test }: { readonly test: Test }) {
   const jars = [jarA, jarB].filter((jar) => jar !== null);
   return (
     <section className="section">
-      <h2>{words.found}</h2>
+      <h2>
+        <Explained words={words.found} />
+      </h2>
       {result === null ? (
         <p>{words.nobody}</p>
       ) : (

@@ -8,6 +8,7 @@ import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { HistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { ApartResult } from './apart-result.tsx';
 import { PouringList } from './pouring-list.tsx';
@@ -25,16 +26,24 @@ function OpenTest({ test }: { readonly test: Test }) {
         <Caution key={line}>{line}</Caution>
       ))}
       <section className="section apart-answers">
-        <h2>{words.answers}</h2>
+        <h2>
+          <Explained words={words.answers} />
+        </h2>
         <Trays test={test} />
       </section>
       <section className="section">
-        <h2>{words.pouring}</h2>
+        <h2>
+          <Explained words={words.pouring} />
+        </h2>
         <PouringList test={test} />
       </section>
       <section className="section">
-        <h2>{words.reveal}</h2>
-        <p className="soft">{words.revealLine}</p>
+        <h2>
+          <Explained words={words.reveal} />
+        </h2>
+        <p className="soft">
+          <Explained words={words.revealLine} />
+        </p>
         <RevealButton test={test} />
       </section>
     </>

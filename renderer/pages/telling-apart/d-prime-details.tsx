@@ -1,5 +1,6 @@
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { dPrimeWords } from './d-prime-words.ts';
 import type { Method } from './words.ts';
@@ -25,7 +26,9 @@ export function DPrimeDetails({ result, method }: { readonly result: Result; rea
         ]}
       />
       {explanation.map((line) => (
-        <p key={line}>{line}</p>
+        <p key={line}>
+          <Explained words={line} />
+        </p>
       ))}
     </div>
   );

@@ -3,6 +3,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { pouredTrays } from './poured-trays.ts';
 import { words } from './words.ts';
@@ -42,7 +43,9 @@ export function PouringList({ test }: { readonly test: ValueOf<'discriminations:
   const id = useId();
   return (
     <>
-      <p className="soft">{words.pouringLine}</p>
+      <p className="soft">
+        <Explained words={words.pouringLine} />
+      </p>
       <div className="button-row no-print">
         <Button aria-expanded={isOpen} aria-controls={id} onClick={() => setOpen(!isOpen)}>
           {isOpen ? words.hidePouring : words.showPouring}

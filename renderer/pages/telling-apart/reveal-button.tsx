@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { missingWords, words } from './words.ts';
 
@@ -12,7 +13,11 @@ export function RevealButton({ test }: { readonly test: ValueOf<'discriminations
   const isEmpty = test.answered === 0;
   return (
     <>
-      {isEmpty ? <p className="soft">{words.revealFirst}</p> : null}
+      {isEmpty ? (
+        <p className="soft">
+          <Explained words={words.revealFirst} />
+        </p>
+      ) : null}
       <div className="button-row">
         {/* Never disabled outright: the keyboard's way leads here while the last answer is still being kept. */}
         <Button weight="main" data-reveal aria-disabled={isEmpty} onClick={() => setAsking(!isEmpty)}>

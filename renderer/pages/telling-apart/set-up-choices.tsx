@@ -2,6 +2,8 @@ import { phrase } from '#core/words/phrase.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
+import { useExplainedLabel } from '#renderer/parts/term/explained-label.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
 import type { SetUp } from './set-up.ts';
@@ -19,20 +21,45 @@ interface ChoiceProps {
 
 const ways: readonly Way[] = ['triangle', 'duo-trio', 'paired'];
 
+function WayLabel({
+  way,
+  isChosen,
+  onChoose,
+}: {
+  readonly way: Way;
+  readonly isChosen: boolean;
+  readonly onChoose: () => void;
+}) {
+  const { title, task, when } = wayWords[way];
+  const label = useExplainedLabel<HTMLLabelElement>(title, when);
+  return (
+    <label {...label.mark} className="apart-way">
+      <input
+        type="radio"
+        name="way"
+        value={way}
+        checked={isChosen}
+        aria-describedby={label.describedBy}
+        onChange={onChoose}
+      />
+      <span>
+        <strong>{label.words}</strong>
+        <span>{task}</span>
+        <span className="small soft">{label.line}</span>
+      </span>
+    </label>
+  );
+}
+
 export function WayChoice({ way, onChange }: { readonly way: Way; readonly onChange: (way: Way) => void }) {
   return (
     <fieldset>
-      <legend className="field-legend">{words.way}</legend>
+      <legend className="field-legend">
+        <Explained words={words.way} />
+      </legend>
       <div className="apart-ways">
         {ways.map((each) => (
-          <label key={each} className="apart-way">
-            <input type="radio" name="way" value={each} checked={way === each} onChange={() => onChange(each)} />
-            <span>
-              <strong>{wayWords[each].title}</strong>
-              <span>{wayWords[each].task}</span>
-              <span className="small soft">{wayWords[each].when}</span>
-            </span>
-          </label>
+          <WayLabel key={each} way={each} isChosen={way === each} onChoose={() => onChange(each)} />
         ))}
       </div>
     </fieldset>
@@ -42,7 +69,9 @@ export function WayChoice({ way, onChange }: { readonly way: Way; readonly onCha
 export function JarChoice({ setUp, jars, failure, onChange }: ChoiceProps) {
   return (
     <fieldset>
-      <legend className="field-legend">{words.jars}</legend>
+      <legend className="field-legend">
+        <Explained words={words.jars} />
+      </legend>
       <div className="field-grid">
         {(['jarA', 'jarB'] as const).map((which) => (
           <Field key={which} label={which === 'jarA' ? words.first : words.second} fault={faultAt(failure, which)}>
@@ -78,7 +107,9 @@ export function ExpectationChoice({ setUp, jars, failure, onChange }: ChoiceProp
         )}
       </Field>
       <fieldset>
-        <legend className="field-legend">{words.expectation}</legend>
+        <legend className="field-legend">
+          <Explained words={words.expectation} />
+        </legend>
         <div className="apart-expectations">
           {choices.map(([expected, name]) => (
             <label key={name} className="check">
@@ -108,7 +139,9 @@ interface TasterChoiceProps {
 export function TasterChoice({ all, chosen, fault, onChange }: TasterChoiceProps) {
   return (
     <fieldset>
-      <legend className="field-legend">{words.tasters}</legend>
+      <legend className="field-legend">
+        <Explained words={words.tasters} />
+      </legend>
       <div className="field-grid is-tight">
         {all.map(({ id, name }) => (
           <label key={id} className="check">

@@ -8,6 +8,7 @@ import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { buildInput, methodOf, type SetUp, servableJars, usualPair } from './set-up.ts';
 import { ExpectationChoice, JarChoice, TasterChoice, WayChoice } from './set-up-choices.tsx';
@@ -49,11 +50,18 @@ export function SetUpForm({ trial, tasters }: SetUpFormProps) {
   const change = (part: Partial<SetUp>) => setSetUp((before) => ({ ...before, ...part }));
   const usualName = testName(setUp.way, dayWords(new Date(now).toISOString()));
 
-  if (jars.length < 2) return <p className="soft">{words.noJars}</p>;
+  if (jars.length < 2)
+    return (
+      <p className="soft">
+        <Explained words={words.noJars} />
+      </p>
+    );
   if (tasters.length === 0) {
     return (
       <div className="apart-none">
-        <p className="soft">{words.noTasters}</p>
+        <p className="soft">
+          <Explained words={words.noTasters} />
+        </p>
         <ButtonLink to="/tasters">{words.addTasters}</ButtonLink>
       </div>
     );
@@ -110,7 +118,9 @@ export function SetUpForm({ trial, tasters }: SetUpFormProps) {
         </Field>
       </div>
       <section className="subsection" aria-labelledby="apart-can-show">
-        <h3 id="apart-can-show">{words.canShow}</h3>
+        <h3 id="apart-can-show">
+          <Explained words={words.canShow} />
+        </h3>
         <WhatItCanShow method={methodOf(setUp)} tasters={setUp.tasters.length} rounds={setUp.rounds} />
       </section>
       <Warnings jars={[setUp.jarA, setUp.jarB]} tasters={setUp.tasters} />

@@ -5,6 +5,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { SetUpForm } from './set-up-form.tsx';
 import { answeredWords, wayOf, wayWords, words } from './words.ts';
 import './telling-apart.css';
@@ -19,7 +20,9 @@ function TestsOfTrial({ trial }: { readonly trial: string }) {
         if (own.length === 0) return null;
         return (
           <section className="section">
-            <h2>{words.before}</h2>
+            <h2>
+              <Explained words={words.before} />
+            </h2>
             <RowList label={words.before}>
               {own.map((test) => (
                 <Row
@@ -59,7 +62,9 @@ export function TellingApartPage({ id }: { readonly id: string }) {
           />
           <TestsOfTrial trial={value.id} />
           <section className="section">
-            <h2>{words.setUp}</h2>
+            <h2>
+              <Explained words={words.setUp} />
+            </h2>
             <Answer of={tasters}>{({ tasters: all }) => <SetUpForm trial={value} tasters={all} />}</Answer>
           </section>
         </>

@@ -2,6 +2,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { designWords, timesInTen } from './design-words.ts';
 import { fewTastersWords, type Method, words } from './words.ts';
 
@@ -50,7 +51,11 @@ export function WhatItCanShow({ method, tasters, rounds }: WhatItCanShowProps) {
               { head: phrase`The test finds it`, cell: ({ power }) => timesInTen(power), isFigure: true },
             ]}
           />
-          <p className="small soft">{phrase`By luck alone a taster is right ${method === 'triangle' ? '33' : '50'} times in 100. Slight, clear and large stand for d′ of 1, ${1.5} and 2: common practice, no source.`}</p>
+          <p className="small soft">
+            <Explained
+              words={phrase`By luck alone a taster is right ${method === 'triangle' ? '33' : '50'} times in 100. Slight, clear and large stand for d′ of 1, ${1.5} and 2: common practice, no source.`}
+            />
+          </p>
         </div>
       )}
     </Answer>

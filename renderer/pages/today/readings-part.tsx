@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import { ReadingLine } from '#renderer/parts/jar-work/reading-line.tsx';
 import { watchedJar } from '#renderer/parts/jar-work/watched.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { Need } from './need.ts';
 import { words } from './words.ts';
 
@@ -24,7 +25,9 @@ export function ReadingsPart({ jars }: { readonly jars: Need['jars'] }) {
   return (
     <>
       <fieldset className="need-jars">
-        <legend className="soft small">{words.writeDown}</legend>
+        <legend className="soft small">
+          <Explained words={words.writeDown} />
+        </legend>
         {jars.map(({ id, name }) => (
           <button
             key={id}

@@ -16,6 +16,7 @@ import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { needTitle, ownZone } from './need.ts';
 import { NeedList } from './need-list.tsx';
@@ -54,7 +55,9 @@ function StandingShelf({ trials }: { readonly trials: Trials }) {
   if (!isStanding) return null;
   return (
     <section className="section">
-      <h2>{words.shelf}</h2>
+      <h2>
+        <Explained words={words.shelf} />
+      </h2>
       {values.map((trial) => (
         <StandingTrial key={trial.id} trial={trial} />
       ))}
@@ -66,7 +69,9 @@ function WaitingBottles({ count }: { readonly count: number }) {
   if (count === 0) return null;
   return (
     <section className="section">
-      <h2>{words.toBottles}</h2>
+      <h2>
+        <Explained words={words.toBottles} />
+      </h2>
       <RowList label={words.toBottles}>
         <Row
           title={words.bottles(count)}
@@ -100,7 +105,9 @@ function Idle() {
         </>
       }
     >
-      <p>{words.idle.line}</p>
+      <p>
+        <Explained words={words.idle.line} />
+      </p>
     </EmptyState>
   );
 }
@@ -109,7 +116,9 @@ function Empty() {
   return (
     <EmptyState title={words.empty.title} actions={<FirstSteps />}>
       {words.empty.lines.map((line) => (
-        <p key={line}>{line}</p>
+        <p key={line}>
+          <Explained words={line} />
+        </p>
       ))}
     </EmptyState>
   );

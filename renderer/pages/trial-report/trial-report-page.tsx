@@ -10,6 +10,7 @@ import { PaperField } from '#renderer/parts/paper/paper-field.tsx';
 import { useFit } from '#renderer/parts/paper/use-fit.ts';
 import { usePaperSize } from '#renderer/parts/paper/use-paper-size.ts';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { ReportEnding } from './report-ending.tsx';
@@ -44,7 +45,9 @@ function Report({ trial, findings, places }: ReportProps) {
         title={words.nothing}
         actions={<ButtonLink to={`/trials/${trial.id}/taste`}>{words.toTaste}</ButtonLink>}
       >
-        <p>{words.nothingLine}</p>
+        <p>
+          <Explained words={words.nothingLine} />
+        </p>
       </EmptyState>
     );
   }
@@ -64,7 +67,9 @@ function Report({ trial, findings, places }: ReportProps) {
             {words.print}
           </Button>
         </div>
-        <p className="soft small">{words.printHint}</p>
+        <p className="soft small">
+          <Explained words={words.printHint} />
+        </p>
       </section>
       <Paper size={paper.size} label={words.preview}>
         <PaperSheet label={words.page} margin="11mm 12mm">

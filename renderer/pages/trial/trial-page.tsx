@@ -6,6 +6,7 @@ import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { Shelf } from '#renderer/parts/shelf/shelf.tsx';
 import { trialShelfJars } from '#renderer/parts/shelf/trial-shelf-jars.tsx';
 import { useShelfSurroundings } from '#renderer/parts/shelf/use-shelf-surroundings.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { TrialHead } from '#renderer/parts/trial-head/trial-head.tsx';
 import { TrialMore } from '#renderer/parts/trial-more/trial-more.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -23,7 +24,9 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
     <>
       <TrialHead trial={trial} step="jars" />
       <section className="section">
-        <h2>{words.jars}</h2>
+        <h2>
+          <Explained words={words.jars} />
+        </h2>
         <BaseMould mould={trial.baseMould} />
         <TrialShelf trial={trial}>
           <Shelf jars={trialShelfJars(trial, trial.jarsWhole, surroundings)} label={words.jars} />
@@ -37,7 +40,9 @@ function WholeTrial({ trial }: { readonly trial: ValueOf<'trials:open'> }) {
       <TrialTimeline trial={trial.id} now={surroundings.now} />
       <TrialScience trial={trial} measures={surroundings.measures} />
       <section className="section">
-        <h2>{words.held}</h2>
+        <h2>
+          <Explained words={words.held} />
+        </h2>
         <HeldFacts trial={trial} measures={surroundings.measures} />
         {trial.note === null ? null : <p>{trial.note}</p>}
         <div className="button-row no-print">
@@ -56,7 +61,9 @@ export function TrialPage({ id }: { readonly id: string }) {
   if (trial.error?.code === 'not-found') {
     return (
       <EmptyState title={words.gone.title} actions={<ButtonLink to="/trials">{words.gone.back}</ButtonLink>}>
-        <p>{words.gone.line}</p>
+        <p>
+          <Explained words={words.gone.line} />
+        </p>
       </EmptyState>
     );
   }

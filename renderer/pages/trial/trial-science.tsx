@@ -12,6 +12,7 @@ import { equivalentWords, hoursWords, sweetWords } from '#renderer/parts/course/
 import { useWantedSweetness, WantedSweetnessField } from '#renderer/parts/course/wanted-sweetness.tsx';
 import { words as courseWords } from '#renderer/parts/course/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 
@@ -31,7 +32,9 @@ function StoodTable({ course, measures }: { readonly course: Course; readonly me
   if (jars.length === 0) return null;
   return (
     <div className="subsection">
-      <h3>{courseWords.stoodHead}</h3>
+      <h3>
+        <Explained words={courseWords.stoodHead} />
+      </h3>
       <p className="soft small course-answer">{courseWords.stoodLine(comparedAt)}</p>
       <DataTable
         caption={courseWords.stoodTable(comparedAt)}
@@ -62,7 +65,9 @@ function CourseSection({ trial, measures }: TrialScienceProps) {
   const wanted_brix = wanted.brix;
   return (
     <section className="section" aria-label={words.course}>
-      <h2>{words.course}</h2>
+      <h2>
+        <Explained words={words.course} />
+      </h2>
       <Answer of={course}>
         {(value) => {
           const read = value.jars.filter(({ brix }) => brix.length > 0);
@@ -105,7 +110,9 @@ function SheetTable({ sheets, measures }: { readonly sheets: Sheets; readonly me
   const problems = [...new Set(sheets.levels.flatMap(({ problem }) => problem ?? []))];
   return (
     <section className="section" aria-label={words.sheets}>
-      <h2>{words.sheets}</h2>
+      <h2>
+        <Explained words={words.sheets} />
+      </h2>
       {problems.map((problem) => (
         <p key={problem}>{problem}</p>
       ))}
@@ -167,7 +174,9 @@ export function TrialScience({ trial, measures }: TrialScienceProps) {
           <>
             <SheetTable sheets={value} measures={measures} />
             <section className="section" aria-label={words.cautions}>
-              <h2>{words.cautions}</h2>
+              <h2>
+                <Explained words={words.cautions} />
+              </h2>
               <CautionList
                 cautions={[...cautionsOfSheets(value.levels, trial.vessel), tapWaterCaution(), sellingCaution()]}
               />

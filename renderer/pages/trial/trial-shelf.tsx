@@ -3,6 +3,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { words } from '#renderer/parts/shelf/words.ts';
 import { WrappedTasting } from '#renderer/parts/shelf/wrapped-shelf.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 interface TrialShelfProps {
@@ -24,7 +25,9 @@ export function TrialShelf({ trial, children }: TrialShelfProps) {
         children
       ) : (
         <>
-          <p className="soft">{words.wrappedLine}</p>
+          <p className="soft">
+            <Explained words={words.wrappedLine} />
+          </p>
           {open.map(({ id, name }) => (
             <div key={id} className="subsection">
               {open.length === 1 ? null : <h3>{name}</h3>}

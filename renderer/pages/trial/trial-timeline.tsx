@@ -3,6 +3,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { TimelineChart } from '#renderer/charts/timeline-chart.tsx';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { sightingWords } from '#renderer/parts/jar-work/words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 /** More lanes than this are shown on a press. */
@@ -14,7 +15,9 @@ export function TrialTimeline({ trial, now }: { readonly trial: string; readonly
   const [isOpen, setIsOpen] = useState(false);
   return (
     <section className="section" aria-label={words.timeline}>
-      <h2>{words.timeline}</h2>
+      <h2>
+        <Explained words={words.timeline} />
+      </h2>
       <Answer of={timeline}>
         {(value) => {
           const chart = <TimelineChart timeline={value} now={now} nameOf={(what) => sightingWords[what]} />;

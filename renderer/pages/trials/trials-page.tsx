@@ -27,7 +27,7 @@ export function TrialsPage() {
     <>
       <PageHead
         title={words.title}
-        lead={<Explained words={words.lead} />}
+        lead={words.lead}
         actions={
           trials.data?.trials.length === 0 ? null : (
             <ButtonLink to="/trials/new" weight="main">
@@ -41,7 +41,9 @@ export function TrialsPage() {
           all.length === 0 ? (
             <EmptyState title={words.empty.title} actions={<FirstSteps />}>
               {words.empty.lines.map((line) => (
-                <p key={line}>{line}</p>
+                <p key={line}>
+                  <Explained words={line} />
+                </p>
               ))}
             </EmptyState>
           ) : (

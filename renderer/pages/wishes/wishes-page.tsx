@@ -6,6 +6,7 @@ import { Judgement } from '#renderer/parts/judgement/judgement.tsx';
 import { words as judgementWords } from '#renderer/parts/judgement/words.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { BeforeTasting } from './before-tasting.tsx';
 import { useWishes } from './use-wishes.ts';
@@ -26,8 +27,12 @@ function Wishes({ trial, profile }: WishesProps) {
   return (
     <>
       <section className="section">
-        <h2>{words.wishes}</h2>
-        <p className="soft">{words.wishesLine}</p>
+        <h2>
+          <Explained words={words.wishes} />
+        </h2>
+        <p className="soft">
+          <Explained words={words.wishesLine} />
+        </p>
         <div className="wishes">
           {wishPlaces(profile).map((place) => (
             <WishRow key={place.attribute.name} place={place} keeper={keeper} />
@@ -35,15 +40,29 @@ function Wishes({ trial, profile }: WishesProps) {
         </div>
       </section>
       <section className="section">
-        <h2>{judgementWords.closest}</h2>
+        <h2>
+          <Explained words={judgementWords.closest} />
+        </h2>
         {profile.setAfterReveal ? <p className="wish-late">{judgementWords.late}</p> : null}
-        {isTasted ? null : <p className="soft">{words.notYet}</p>}
-        {isTasted && !hasWishes ? <p className="soft">{words.noWishes}</p> : null}
+        {isTasted ? null : (
+          <p className="soft">
+            <Explained words={words.notYet} />
+          </p>
+        )}
+        {isTasted && !hasWishes ? (
+          <p className="soft">
+            <Explained words={words.noWishes} />
+          </p>
+        ) : null}
         <Judgement trial={trial.id} isReady={isTasted && hasWishes} />
       </section>
       <section className="section">
-        <h2>{words.before}</h2>
-        <p className="soft">{words.beforeLine}</p>
+        <h2>
+          <Explained words={words.before} />
+        </h2>
+        <p className="soft">
+          <Explained words={words.beforeLine} />
+        </p>
         <BeforeTasting levels={trial.levels.length} />
       </section>
       <HistoryLink table="trials" id={trial.id} />

@@ -5,6 +5,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type BottleSource, BottlingForm } from './bottling-form.tsx';
 import { BottlingRow } from './bottling-row.tsx';
@@ -35,13 +36,17 @@ export function BottlesOfJar({ jar }: { readonly jar: ValueOf<'jars:open'>['jar'
   return (
     <section className="section">
       <div className="section-head">
-        <h2>{words.title}</h2>
+        <h2>
+          <Explained words={words.title} />
+        </h2>
         {jar.state === 'discarded' ? null : <BottleIt source={source} />}
       </div>
       <Answer of={bottles}>
         {({ bottlings }) =>
           bottlings.length === 0 ? (
-            <p className="soft">{words.none}</p>
+            <p className="soft">
+              <Explained words={words.none} />
+            </p>
           ) : (
             <RowList label={words.title}>
               {bottlings.map((bottling) => (

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { pours } from '#shared/closed-lists.ts';
 import { pourWords, words } from './words.ts';
@@ -36,7 +37,9 @@ export function OpenBottle({ bottling, onDone }: { readonly bottling: string; re
         )}
       </Field>
       <fieldset className="bottle-pours">
-        <legend>{words.howPoured}</legend>
+        <legend>
+          <Explained words={words.howPoured} />
+        </legend>
         {pours.map((pour) => (
           <Button key={pour} disabled={open.isPending} onClick={() => say(pour)}>
             {pourWords[pour]}

@@ -3,6 +3,7 @@ import { CourseChart } from '#renderer/charts/course-chart.tsx';
 import { type Course, type CourseMeasure, courseChartData } from '#renderer/charts/course-chart-data.ts';
 import { SeenChart } from '#renderer/charts/late-drawings.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { courseSentence, fittedSentence } from './course-sentences.ts';
 import { seenWords, words } from './words.ts';
 
@@ -24,10 +25,19 @@ export function CourseCharts({ jars, shown, measures, wanted_brix }: CourseChart
     .map((measure) => courseChartData(jars, shown, measure, { measures: measures.system, wanted_brix }))
     .filter(({ series }) => series.length > 0);
   const isSeen = drawn.some(({ events }) => events.length > 0);
-  if (charts.length === 0 && !isSeen) return <p className="soft">{words.none}</p>;
+  if (charts.length === 0 && !isSeen)
+    return (
+      <p className="soft">
+        <Explained words={words.none} />
+      </p>
+    );
   return (
     <>
-      {charts.length === 0 ? <p className="soft">{words.none}</p> : null}
+      {charts.length === 0 ? (
+        <p className="soft">
+          <Explained words={words.none} />
+        </p>
+      ) : null}
       <div className="charts">
         {charts.map((data) => (
           <CourseChart

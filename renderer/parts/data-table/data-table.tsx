@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import './data-table.css';
 
 export interface Column<Row> {
@@ -28,7 +29,7 @@ export function DataTable<Row>({ caption, columns, rows, rowKey }: DataTableProp
           <tr>
             {columns.map(({ head, isFigure }) => (
               <th key={head} scope="col" className={isFigure ? 'is-figure' : undefined}>
-                {head}
+                <Explained words={head} />
               </th>
             ))}
           </tr>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Explained, explained } from '#renderer/parts/term/explained.tsx';
 import './empty-state.css';
 
 interface EmptyStateProps {
@@ -20,8 +21,10 @@ export function EmptyState({ title, children, actions }: EmptyStateProps) {
         </g>
         <path className="empty-plank" d="M0 76h220v6H0z" />
       </svg>
-      <h2>{title}</h2>
-      <div className="empty-words">{children}</div>
+      <h2>
+        <Explained words={title} />
+      </h2>
+      <div className="empty-words">{explained(children)}</div>
       {actions === undefined ? null : <div className="button-row">{actions}</div>}
     </section>
   );

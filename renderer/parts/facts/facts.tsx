@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import './facts.css';
 
 export interface Fact {
@@ -12,7 +13,9 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
     <dl className="facts">
       {facts.map(({ name, value }) => (
         <div key={name}>
-          <dt>{name}</dt>
+          <dt>
+            <Explained words={name} />
+          </dt>
           <dd>{value}</dd>
         </div>
       ))}

@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react';
+import { useExplainedLabel } from '#renderer/parts/term/explained-label.tsx';
 import './field.css';
 
 /** What a field hands to the input it wraps. */
@@ -16,13 +17,20 @@ interface FieldProps {
   readonly children: (wiring: FieldWiring) => ReactNode;
 }
 
-/** A label, its input, a hint below and the fault that belongs to it. */
+/** A label, its input, a hint below and the fault that belongs to it; the label's words of the trade are told while it is filled in. */
 export function Field({ label, hint, fault, children }: FieldProps) {
   const id = useId();
-  const about = [hint === undefined ? '' : `${id}-hint`, fault === undefined ? '' : `${id}-fault`].filter(Boolean);
+  const { mark, words, describedBy } = useExplainedLabel<HTMLLabelElement>(label);
+  const about = [
+    hint === undefined ? '' : `${id}-hint`,
+    fault === undefined ? '' : `${id}-fault`,
+    describedBy ?? '',
+  ].filter(Boolean);
   return (
     <div className="field">
-      <label htmlFor={id}>{label}</label>
+      <label {...mark} htmlFor={id}>
+        {words}
+      </label>
       {children({
         id,
         'aria-describedby': about.length > 0 ? about.join(' ') : undefined,

@@ -1,6 +1,7 @@
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
 import type { Amount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { GravityReading, Stem } from './gravity-reading.ts';
 import { words } from './words.ts';
 
@@ -17,7 +18,9 @@ interface GravityPartProps {
 export function GravityPart({ stem, setStem, sample, isInLine, gravity }: GravityPartProps) {
   return (
     <fieldset className="reading-more">
-      <legend className="field-legend">{words.gravity.title}</legend>
+      <legend className="field-legend">
+        <Explained words={words.gravity.title} />
+      </legend>
       <div className="field-grid">
         <Field label={words.gravity.stem} hint={words.gravity.stemHint}>
           {(wiring) => (

@@ -7,6 +7,8 @@ import { useMeasures } from '#renderer/format/use-measures.ts';
 import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
+import { useExplainedLabel } from '#renderer/parts/term/explained-label.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { GravityPart } from './gravity-part.tsx';
 import { gravityReading } from './gravity-reading.ts';
@@ -19,6 +21,7 @@ import { words } from './words.ts';
 /** One line for a reading: what it is understood as, corrected and cautioned, stands below it before anything is logged. */
 export function ReadingLine({ watched }: { readonly watched: Watched }) {
   const id = useId();
+  const label = useExplainedLabel<HTMLLabelElement>(words.reading);
   const measures = useMeasures();
   const [text, setText] = useState('');
   const [isTried, setIsTried] = useState(false);
@@ -64,15 +67,15 @@ export function ReadingLine({ watched }: { readonly watched: Watched }) {
 
   return (
     <form className="quick-reading" onSubmit={send} noValidate>
-      <label htmlFor={id} className="field-legend">
-        {words.reading}
+      <label {...label.mark} htmlFor={id} className="field-legend">
+        {label.words}
       </label>
       <div className="quick-line">
         <input
           id={id}
           autoComplete="off"
           placeholder={words.readingHint}
-          aria-describedby={`${id}-back`}
+          aria-describedby={[`${id}-back`, label.describedBy ?? ''].join(' ').trim()}
           aria-invalid={fault === undefined ? undefined : true}
           value={text}
           onChange={({ target }) => {
@@ -98,7 +101,11 @@ export function ReadingLine({ watched }: { readonly watched: Watched }) {
           gravity={gravity}
         />
       )}
-      {value?.ph === undefined ? null : <p className="soft small">{words.phGuidance}</p>}
+      {value?.ph === undefined ? null : (
+        <p className="soft small">
+          <Explained words={words.phGuidance} />
+        </p>
+      )}
       {cautions.map(({ code, message, basis }) => (
         <Caution key={code} basis={basis}>
           {message}

@@ -3,6 +3,7 @@ import { useRequest } from '#renderer/app/use-request.ts';
 import { joined } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { sightingKinds } from '#shared/closed-lists.ts';
 import type { Jar } from './next-act.ts';
@@ -45,7 +46,9 @@ export function SightingEntry({ watched }: { readonly watched: Watched }) {
 
   return (
     <fieldset className="sightings">
-      <legend className="field-legend">{words.seen}</legend>
+      <legend className="field-legend">
+        <Explained words={words.seen} />
+      </legend>
       <div className="chips">
         {toTap.map((kind) => (
           <button key={kind} type="button" className="chip" disabled={log.isPending} onClick={() => write(kind)}>
@@ -83,7 +86,9 @@ export function SightingEntry({ watched }: { readonly watched: Watched }) {
         <Button weight="grave" disabled={log.isPending} onClick={() => write('mould')}>
           {isJar ? words.mould : words.mouldOfBase}
         </Button>
-        <p className="soft small">{isJar ? words.mouldLine : words.mouldLineOfBase}</p>
+        <p className="soft small">
+          <Explained words={isJar ? words.mouldLine : words.mouldLineOfBase} />
+        </p>
       </div>
     </fieldset>
   );

@@ -10,6 +10,7 @@ import { useAmount } from '#renderer/parts/amount-field/use-amount.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { ExplainedSummary } from '#renderer/parts/term/explained-label.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { type EndPoint, titrationResult } from './titration.ts';
 import type { Watched } from './watched.ts';
@@ -64,7 +65,7 @@ export function TitrationPart({ watched }: { readonly watched: Watched }) {
 
   return (
     <details className="titration">
-      <summary>{said.title}</summary>
+      <ExplainedSummary words={said.title} />
       <form className="quick-reading" onSubmit={send} noValidate>
         <div className="field-grid">
           <AmountField label={said.sample} amount={sample} isTried={isTried} missing={said.missing} />

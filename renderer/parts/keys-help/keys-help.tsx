@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
-import { termWords } from '#renderer/parts/term/term-words.ts';
+import { type TermName, termName, termWords } from '#renderer/parts/term/term-words.ts';
 import { keyLines, keysWords } from './keys-words.ts';
 import './keys-help.css';
 
@@ -47,9 +47,9 @@ export function KeysHelp({ isOpen, onOpen, onClose }: { isOpen: boolean; onOpen:
         </dl>
         <h3>{keysWords.words}</h3>
         <dl className="keys-list">
-          {Object.entries(termWords).map(([term, meaning]) => (
+          {Object.entries(termWords).map(([term, { meaning }]) => (
             <div key={term}>
-              <dt>{term}</dt>
+              <dt>{termName(term as TermName)}</dt>
               <dd>{meaning}</dd>
             </div>
           ))}

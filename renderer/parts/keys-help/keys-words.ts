@@ -23,5 +23,6 @@ export const keyLines: readonly KeyLine[] = [
     does: phrase`on a tasting’s sheet: go on to the next cell, or to a neighbour`,
   },
   { keys: ['0 … 9'], does: phrase`on a tasting’s sheet: score the cell` },
+  { keys: ['←', '→'], does: phrase`on a dotted word: go to the next one of this page` },
   { keys: [phrase`Escape`], does: phrase`close what is open` },
 ];

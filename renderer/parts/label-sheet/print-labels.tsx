@@ -1,4 +1,5 @@
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { LabelDraft } from './label-draft.ts';
 import { sheetsNeeded } from './label-sheets.tsx';
 import type { LabelLayout } from './read-label-draft.ts';
@@ -29,7 +30,9 @@ export function PrintLabels({ draft, layout, labels, act }: PrintLabelsProps) {
           {act}
         </Button>
       </div>
-      <p className="soft small">{words.printHint}</p>
+      <p className="soft small">
+        <Explained words={words.printHint} />
+      </p>
     </>
   );
 }

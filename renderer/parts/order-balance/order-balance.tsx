@@ -1,5 +1,6 @@
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
+import { ExplainedSummary } from '#renderer/parts/term/explained-label.tsx';
 import { countOrders, timesWords } from './count-orders.ts';
 import './order-balance.css';
 
@@ -24,7 +25,7 @@ export function OrderBalance({ orders }: { readonly orders: readonly (readonly s
   const pairs = samples.flatMap((one) => samples.filter((other) => other !== one).map((other) => after(one, other)));
   return (
     <details className="order-balance">
-      <summary>{words.summary}</summary>
+      <ExplainedSummary words={words.summary} />
       <p className="small soft">{words.why}</p>
       <p className="small">
         {words.inPlace(timesWords(samples.flatMap((sample) => all.map((place) => inPlace(sample, place)))))}{' '}

@@ -1,5 +1,6 @@
 import { type DragEvent, useEffect, useRef, useState } from 'react';
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { type PhotoOwner, useAddPhotos } from './use-add-photos.ts';
 import { words } from './words.ts';
 import './photos.css';
@@ -73,7 +74,9 @@ export function PhotoEntry({ owner, earliest }: PhotoEntryProps) {
           void add(files);
         }}
       />
-      <p className="soft small">{words.kept}</p>
+      <p className="soft small">
+        <Explained words={words.kept} />
+      </p>
       <p role="status" className={doing === null ? 'unseen' : undefined}>
         {doing}
       </p>

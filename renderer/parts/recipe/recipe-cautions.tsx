@@ -1,4 +1,5 @@
 import { Caution } from '#renderer/parts/caution/caution.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 import './recipe-parts.css';
@@ -12,7 +13,9 @@ export function RecipeCautions({ cautions }: Pick<ValueOf<'recipes:preview'>, 'c
           {message}
         </Caution>
       ))}
-      <p className="soft small">{words.cautionsNote}</p>
+      <p className="soft small">
+        <Explained words={words.cautionsNote} />
+      </p>
     </div>
   );
 }

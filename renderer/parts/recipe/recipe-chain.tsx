@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { phrase } from '#core/words/phrase.ts';
 import { counted } from '#renderer/format/counted.ts';
 import { joined } from '#renderer/format/words.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
 import './recipe-parts.css';
@@ -10,7 +11,12 @@ type Draft = ValueOf<'recipes:preview'>;
 
 /** The way back from a recipe to the trial, its jars and its scores. */
 export function RecipeChain({ chain, basis }: Pick<Draft, 'chain' | 'basis'>) {
-  if (chain.trial === null) return <p className="soft">{words.noChain}</p>;
+  if (chain.trial === null)
+    return (
+      <p className="soft">
+        <Explained words={words.noChain} />
+      </p>
+    );
   const trial = `/trials/${chain.trial.id}`;
   return (
     <ol className="chain">

@@ -1,5 +1,6 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
 import { phrase } from '#core/words/phrase.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import './sheet.css';
 
 interface SheetProps {
@@ -21,7 +22,9 @@ export function Sheet({ title, onClose, children }: SheetProps) {
   return (
     <dialog ref={dialog} className="sheet" aria-labelledby={id} onClose={onClose}>
       <header className="sheet-head">
-        <h2 id={id}>{title}</h2>
+        <h2 id={id}>
+          <Explained words={title} />
+        </h2>
         <button type="button" className="sheet-close" aria-label={phrase`Close`} onClick={onClose}>
           ×
         </button>

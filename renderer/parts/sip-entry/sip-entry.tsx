@@ -2,6 +2,7 @@ import { type FormEvent, useState } from 'react';
 import { useRequest } from '#renderer/app/use-request.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { readSip, sipWords } from './read-sip.ts';
 import { words } from './words.ts';
 import './sip-entry.css';
@@ -77,5 +78,9 @@ export function SipEntry({ jar }: SipEntryProps) {
 
 /** How a sip is typed, said once above the fields. */
 export function SipHint() {
-  return <p className="soft small">{words.hint}</p>;
+  return (
+    <p className="soft small">
+      <Explained words={words.hint} />
+    </p>
+  );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import './start-over.css';
 
 interface StartOverProps {
@@ -24,7 +25,9 @@ export function StartOver({ words, onForget }: StartOverProps) {
   }
   return (
     <fieldset className="start-over">
-      <legend>{words.startOverSure}</legend>
+      <legend>
+        <Explained words={words.startOverSure} />
+      </legend>
       <div className="button-row">
         <Button
           weight="grave"

@@ -4,6 +4,7 @@ import { capital } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { faultAt, faultElsewhere } from '#renderer/parts/field/fault-at.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { allergens } from '#shared/closed-lists.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { words } from './words.ts';
@@ -46,7 +47,9 @@ export function TasterForm({ taster, onDone }: TasterFormProps) {
         {(wiring) => <input {...wiring} value={name} onChange={({ target }) => setName(target.value)} />}
       </Field>
       <fieldset>
-        <legend className="field-legend">{words.avoids}</legend>
+        <legend className="field-legend">
+          <Explained words={words.avoids} />
+        </legend>
         <div className="field-grid is-tight">
           {allergens.map((allergen) => (
             <label key={allergen} className="check">

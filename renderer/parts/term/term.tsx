@@ -1,24 +1,24 @@
-import { useId } from 'react';
-import { type TermName, termWords } from './term-words.ts';
+import type { TermName } from './term-words.ts';
+import { useTermPlace } from './use-term-place.ts';
 import './term.css';
 
 interface TermProps {
   readonly of: TermName;
-  /** The word as it stands in its sentence; the term itself unless given. */
-  readonly children?: string;
+  /** The word as it stands in its sentence. */
+  readonly children: string;
 }
 
-/** A word of the trade that says what it means, on hover, on focus and on touch. */
-export function Term({ of, children = of }: TermProps) {
-  const id = useId();
+/** A word of the trade: where the page says it first it takes the focus and says what it means; on hover it does everywhere. */
+export function Term({ of, children }: TermProps) {
+  const { mark, tells, isStop, describedBy } = useTermPlace<HTMLElement>('word', [of]);
   return (
-    <span className="term">
-      <button type="button" className="term-word" aria-describedby={id}>
-        {children}
-      </button>
-      <span role="tooltip" id={id} className="term-meaning">
-        {termWords[of]}
-      </span>
-    </span>
+    <dfn
+      {...mark}
+      className={tells.length > 0 ? 'term is-told' : 'term'}
+      tabIndex={tells.length === 0 ? undefined : isStop ? 0 : -1}
+      aria-describedby={describedBy}
+    >
+      {children}
+    </dfn>
   );
 }

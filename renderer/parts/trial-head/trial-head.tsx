@@ -5,6 +5,7 @@ import { counted } from '#renderer/format/counted.ts';
 import { trialStateWords } from '#renderer/format/words.ts';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
+import { useExplainedLabel } from '#renderer/parts/term/explained-label.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import './trial-head.css';
 
@@ -23,6 +24,15 @@ interface TrialHeadProps {
   readonly step: TrialStep;
 }
 
+function StepLink({ to, name, isHere }: { readonly to: string; readonly name: string; readonly isHere: boolean }) {
+  const { mark, words, describedBy } = useExplainedLabel<HTMLAnchorElement>(name);
+  return (
+    <Link {...mark} href={to} aria-current={isHere ? 'step' : undefined} aria-describedby={describedBy}>
+      {words}
+    </Link>
+  );
+}
+
 /** The head that the steps of one trial share: its question, where it stands, and the way to the other steps. */
 export function TrialHead({ trial, step }: TrialHeadProps) {
   return (
@@ -36,15 +46,14 @@ export function TrialHead({ trial, step }: TrialHeadProps) {
           </>
         }
         title={trial.question}
+        isTitleTheirs
         lead={`${counted(trial.jars, 'jar')}, ${trialStateWords(trial)}`}
       />
       <nav className="trial-steps no-print" aria-label={phrase`Steps of this trial`}>
         <ol>
           {steps.map((each) => (
             <li key={each.step}>
-              <Link href={`/trials/${trial.id}${each.path}`} aria-current={each.step === step ? 'step' : undefined}>
-                {each.name}
-              </Link>
+              <StepLink to={`/trials/${trial.id}${each.path}`} name={each.name} isHere={each.step === step} />
             </li>
           ))}
         </ol>

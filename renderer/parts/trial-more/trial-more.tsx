@@ -4,6 +4,7 @@ import { ask } from '#renderer/app/ask.ts';
 import { saveFile } from '#renderer/format/save-file.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { Failure } from '#shared/failure.ts';
 
@@ -96,7 +97,9 @@ export function TrialMore({ trial, factor }: TrialMoreProps) {
   }
   return (
     <section className="section" aria-labelledby="trial-more">
-      <h2 id="trial-more">{phrase`More for this trial`}</h2>
+      <h2 id="trial-more">
+        <Explained words={phrase`More for this trial`} />
+      </h2>
       <RowList label={phrase`More for this trial`}>
         <Row title={wantedWords.title} to={`/trials/${trial}/wishes`} facts={<span>{wantedWords.facts}</span>} />
         <Row title={apartTitle(factor)} to={`/trials/${trial}/telling-apart`} facts={<span>{apartFacts}</span>} />

@@ -81,7 +81,7 @@ describe('A trial', () => {
       'tastings:list': { tastings: [] },
     });
     pageOver(bridge, <FindingsPage id={trial.id} />);
-    expect(await screen.findByText(/No tasting of this trial is closed yet/)).toBeTruthy();
+    expect(await screen.findByRole('heading', { name: /No tasting of this trial is closed yet/ })).toBeTruthy();
   });
 });
 
