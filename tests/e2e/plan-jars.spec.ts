@@ -39,7 +39,7 @@ test('a jar’s page takes a quick reading, a sighting and mould, and lists them
   await page.getByRole('button', { name: 'Log it' }).click();
   await expect(reading).toHaveAccessibleDescription(/What is 4\.2\?/);
   await reading.fill('4,2 brix, ph 3.4, 21 c');
-  await expect(reading).toHaveAccessibleDescription('Understood: 4.2 °Bx, pH 3.4, 21 °C');
+  await expect(reading).toHaveAccessibleDescription(/^Understood: 4\.2 °Bx, pH 3\.4, 21 °C /);
   await page.getByRole('button', { name: 'Log it' }).click();
   await expect(page.getByRole('list', { name: 'Diary' })).toContainText('4.2 °Bx, pH 3.4, 21 °C');
   await page.getByRole('button', { name: 'first bubbles' }).click();

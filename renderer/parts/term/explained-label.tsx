@@ -37,7 +37,7 @@ export function ExplainedSummary({ words }: { readonly words: string }) {
   const label = useExplainedLabel<HTMLElement>(words);
   return (
     <summary {...label.mark} aria-describedby={label.describedBy}>
-      {label.words}
+      <span>{label.words}</span>
     </summary>
   );
 }

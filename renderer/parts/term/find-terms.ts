@@ -23,7 +23,9 @@ export function formsIn(forms: string): string[] {
 
 function patternOf({ said }: Form): string {
   const bare = said.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&').replace(/\s+/g, '\\s+');
-  return unspaced.test(said) ? bare : `(?<![\\p{L}\\p{N}])${bare}(?![\\p{L}\\p{N}])`;
+  if (unspaced.test(said)) return bare;
+  // A single letter is as easily somebody's initial: it counts alone, or before a colon.
+  return said.length === 1 ? `^${bare}(?=$|:)` : `(?<![\\p{L}\\p{N}])${bare}(?![\\p{L}\\p{N}])`;
 }
 
 const plainOf = (said: string) => said.replace(/\s+/g, ' ');

@@ -107,6 +107,13 @@ class Watch {
     this.tell();
   };
 
+  /** Whoever types has read it; it would only lie over the field above. */
+  readonly typed = ({ target }: Event): void => {
+    if (this.focused === null || !(target instanceof Element) || tellerOf(target) !== this.focused.element) return;
+    this.focused = null;
+    this.tell();
+  };
+
   readonly key = (event: KeyboardEvent): void => {
     if (event.key !== 'Escape') {
       arrowTo(event);
@@ -144,6 +151,7 @@ export function useTold(): Told | null {
     document.documentElement.addEventListener('pointerleave', watch.pointerGone, { signal });
     document.addEventListener('focusin', watch.focusIn, { signal });
     document.addEventListener('focusout', watch.focusOut, { signal });
+    document.addEventListener('input', watch.typed, { signal });
     window.addEventListener('keydown', watch.key, { signal, capture: true });
     // What opens, closes or is laid out anew may show a place, or hide one.
     document.addEventListener('toggle', ({ target }) => target instanceof HTMLDetailsElement && settlePlaces(), {

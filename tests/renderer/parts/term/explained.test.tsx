@@ -141,6 +141,20 @@ describe('Field', () => {
     expect(screen.queryByRole('tooltip')).toBeNull();
   });
 
+  it('is quiet again as soon as something is typed', () => {
+    render(
+      <main>
+        {field('Headspace')}
+        <TermTip />
+      </main>,
+    );
+    const input = screen.getByLabelText('Headspace');
+    fireEvent.focusIn(input);
+    expect(screen.getByRole('tooltip')).toBeTruthy();
+    fireEvent.input(input, { target: { value: '2' } });
+    expect(screen.queryByRole('tooltip')).toBeNull();
+  });
+
   it('is silent after another field with the same word, and speaks after a sentence with it', () => {
     render(
       <main>

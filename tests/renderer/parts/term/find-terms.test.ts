@@ -33,8 +33,14 @@ describe('termsIn', () => {
 
   it('takes a capital for that capital alone', () => {
     expect(termsIn('Lot')).toEqual(['lotCode']);
-    expect(termsIn('That is a lot of F and of f')).toEqual(['f']);
+    expect(termsIn('That is a lot')).toEqual([]);
     expect(termsIn('Ph. D.')).toEqual([]);
+  });
+
+  it('takes a single letter for a word only where it stands alone', () => {
+    expect(termsIn('F')).toEqual(['f']);
+    expect(termsIn('F: how much further they lie apart')).toEqual(['f']);
+    expect(termsIn('Taster F goes their own way')).toEqual(['taster']);
   });
 
   it('finds words beside signs, and none within another word', () => {
