@@ -4,7 +4,7 @@ import { csvText, harmlessCell } from '#shared/csv-text.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { TimelineDrawing } from './late-drawings.ts';
 import { timelineColumns } from './timeline-csv.ts';
-import { type Timeline, timelineRows } from './timeline-rows.ts';
+import { type Timeline, timelineDays, timelineRows } from './timeline-rows.ts';
 import { timelineWords as words } from './timeline-words.ts';
 import './lanes.css';
 import './timeline.css';
@@ -19,7 +19,8 @@ interface TimelineChartProps {
 export function TimelineChart({ timeline, now, nameOf }: TimelineChartProps) {
   const rows = timelineRows(timeline, (what) => (what === null ? words.kinds.sighting : nameOf(what)));
   const cells = rows.map(({ at, jar, level, what }) => [at, jar, level, what]);
-  const key = `${words.key.join(', ')}.`;
+  const marks = [...words.key, ...(timelineDays(timeline, now).weeks.length > 0 ? [words.weekKey] : [])];
+  const key = `${marks.join(', ')}.`;
   return (
     <ChartFrame
       title={words.title}
@@ -36,7 +37,7 @@ export function TimelineChart({ timeline, now, nameOf }: TimelineChartProps) {
       chartKey={key}
       below={
         <ul className="seen-key small" aria-label={words.marks}>
-          {words.key.map((each) => (
+          {marks.map((each) => (
             <li key={each}>{each}</li>
           ))}
         </ul>

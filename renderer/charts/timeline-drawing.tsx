@@ -4,6 +4,7 @@ import { laneAxisProps } from './chart-axes.ts';
 import type { MarkShape } from './course-chart-data.ts';
 import { markPath } from './mark-path.ts';
 import { type Timeline, timelineDays } from './timeline-rows.ts';
+import { namedWeeks, type TimelineWeek } from './timeline-weeks.ts';
 import { timelineWords as words } from './timeline-words.ts';
 
 type Lane = Timeline['jars'][number];
@@ -90,15 +91,44 @@ function Marks({ timeline, now }: PlacesProps) {
   );
 }
 
+/** How wide “week 12” is drawn, with room beside it. */
+const weekName_px = 58;
+
+/** A fine line where a week begins, behind everything, with its number above where there is room. */
+function Weeks({ weeks }: { readonly weeks: readonly TimelineWeek[] }) {
+  const plot = usePlotArea();
+  const xScale = useXAxisScale();
+  if (plot === undefined || xScale === undefined) return null;
+  const x = (at: number) => xScale(at) ?? 0;
+  const [first, second] = weeks;
+  const week_px = first === undefined || second === undefined ? plot.width : x(second.at) - x(first.at);
+  const right = plot.x + plot.width;
+  return (
+    <g className="timeline-weeks">
+      {weeks.map(({ at }) => (
+        <path key={at} d={`M${x(at)} ${plot.y - 12}V${plot.y + plot.height}`} />
+      ))}
+      {namedWeeks(weeks, week_px, weekName_px).map(({ at, number }) => {
+        const isLast = x(at) + weekName_px > right + 30;
+        return (
+          <text key={at} x={isLast ? x(at) - 4 : x(at) + 4} y={plot.y - 4} textAnchor={isLast ? 'end' : 'start'}>
+            {words.week(number)}
+          </text>
+        );
+      })}
+    </g>
+  );
+}
+
 /** The lanes of a trial on one axis of days: bars as planned and as they stood, marks for what was written down, tastings above. */
 export function TimelineDrawing({ timeline, now }: PlacesProps) {
-  const { from, to, ticks } = timelineDays(timeline, now);
+  const { from, to, ticks, weeks } = timelineDays(timeline, now);
   const names = [...(timeline.tastings.length > 0 ? [words.tastings] : []), ...timeline.jars.map(({ label }) => label)];
   return (
     <ResponsiveContainer width="100%" height="100%">
       <ComposedChart
         data={[from, to].map((at) => ({ at, lane: 0 }))}
-        margin={{ top: 4, right: 34, bottom: 4, left: 0 }}
+        margin={{ top: weeks.length > 0 ? 18 : 4, right: 34, bottom: 4, left: 0 }}
         title={words.title}
         desc={words.description}
       >
@@ -106,13 +136,14 @@ export function TimelineDrawing({ timeline, now }: PlacesProps) {
           dataKey="at"
           type="number"
           domain={[from, to]}
-          ticks={ticks}
+          ticks={[...ticks]}
           tickFormatter={(at: number) => dayWords(new Date(at).toISOString())}
           interval="preserveStart"
           minTickGap={12}
           stroke="var(--line-strong)"
         />
         <YAxis {...laneAxisProps(names)} width={60} />
+        <Weeks weeks={weeks} />
         <Marks timeline={timeline} now={now} />
       </ComposedChart>
     </ResponsiveContainer>

@@ -1,4 +1,6 @@
+import { firstDayOfWeek } from '#renderer/format/window-ways.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { type TimelineWeek, timelineWeeks } from './timeline-weeks.ts';
 import { timelineWords as words } from './timeline-words.ts';
 
 export type Timeline = ValueOf<'trials:timeline'>;
@@ -40,8 +42,15 @@ export function timelineRows({ jars, tastings }: Timeline, seen: (what: Entry['w
 
 const day_ms = 86_400_000;
 
-/** The days that a timeline's axis names: midnights here, at most about eight of them, and the span they hold. */
-export function timelineDays({ jars, tastings }: Timeline, now: number): { from: number; to: number; ticks: number[] } {
+export interface TimelineDays {
+  readonly from: number;
+  readonly to: number;
+  readonly ticks: readonly number[];
+  readonly weeks: readonly TimelineWeek[];
+}
+
+/** The days that a timeline's axis names: midnights here, at most about eight of them; the span they hold, and where weeks begin in it. */
+export function timelineDays({ jars, tastings }: Timeline, now: number): TimelineDays {
   const moments = [
     ...jars.flatMap(({ plannedStart, plannedPull, startedAt, endedAt, entries }) => [
       ...[plannedStart, plannedPull, startedAt, endedAt].flatMap((at) => (at === null ? [] : [Date.parse(at)])),
@@ -59,5 +68,6 @@ export function timelineDays({ jars, tastings }: Timeline, now: number): { from:
   for (const at = new Date(first); at.getTime() <= high + margin; at.setDate(at.getDate() + step)) {
     if (at.getTime() >= low - margin) ticks.push(at.getTime());
   }
-  return { from: low - margin, to: high + margin, ticks };
+  const [from, to] = [low - margin, high + margin];
+  return { from, to, ticks, weeks: timelineWeeks(from, to, low, firstDayOfWeek()) };
 }

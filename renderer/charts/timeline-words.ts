@@ -17,6 +17,8 @@ export const timelineWords = {
     phrase`bar’s end: pulled or strained, a cross: discarded`,
     phrase`diamond: tasting, open while it is blind`,
   ],
+  week: (number: number) => phrase`week ${number}`,
+  weekKey: phrase`fine line: a week begins`,
   kinds: { reading: phrase`reading`, sighting: phrase`seen`, sip: phrase`sip`, photo: phrase`photo` },
   ends: { pulled: phrase`pulled`, strained: phrase`strained`, discarded: phrase`discarded` },
   started: phrase`started`,
