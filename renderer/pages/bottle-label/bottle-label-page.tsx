@@ -17,8 +17,9 @@ import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { BottleForm } from './bottle-form.tsx';
 import { BottleLabel } from './bottle-label.tsx';
-import { type BottleDraft, bottleText, bottleWords } from './bottle-words.ts';
+import { bottleText, bottleWords } from './bottle-words.ts';
 import { CopyLabel } from './copy-label.tsx';
+import { useBottleDraft } from './use-bottle-draft.ts';
 import { words } from './words.ts';
 
 const grids: readonly [GridName, ...GridName[]] = ['2×4', '2×7'];
@@ -43,7 +44,7 @@ interface BottleProps {
 }
 
 function Bottle({ recipe, version, pantry }: BottleProps) {
-  const [draft, setDraft] = useState<BottleDraft>({
+  const [draft, setDraft] = useBottleDraft(version.id, {
     name: recipe.name,
     base: version.base?.name ?? '',
     volume: '',

@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import { Link } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
+import { useKeptChoice } from '#renderer/app/use-kept-choice.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import type { GridName } from '#renderer/parts/label-sheet/label-grids.ts';
@@ -23,6 +23,10 @@ const least = { width_mm: 14, height_mm: 8 };
 /** More than this a window draws too slowly. */
 const most = 3000;
 
+function keptOrder(body: unknown): CupOrder | null {
+  return body === 'taster' || body === 'code' ? body : null;
+}
+
 /** Whether a code on a cup that stands upside down reads as another. */
 function isTurnable(code: string): boolean {
   return /^[01689]+$/.test(code);
@@ -30,7 +34,8 @@ function isTurnable(code: string): boolean {
 
 function Stickers({ tasting }: { readonly tasting: ValueOf<'tastings:open'> }) {
   const [draft, setDraft] = useLabelDraft('stickers', grids[0]);
-  const [order, setOrder] = useState<CupOrder>('taster');
+  const [chosen, setOrder] = useKeptChoice('sticker order', keptOrder);
+  const order = chosen ?? 'taster';
   const forWhom = useForWhom(tasting.orders);
   const { layout, faults } = readLabelDraft(draft, least);
   const { orders } = forWhom;
