@@ -21,11 +21,20 @@ export function formsIn(forms: string): string[] {
     .filter((form) => form !== '');
 }
 
-function patternOf({ said }: Form): string {
-  const bare = said.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&').replace(/\s+/g, '\\s+');
-  if (unspaced.test(said)) return bare;
+function anyOf(forms: readonly string[]): string {
+  // An empty list must find nothing.
+  if (forms.length === 0) return '(?!)';
+  return forms.map((form) => form.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&').replace(/\s+/g, '\\s+')).join('|');
+}
+
+/** One pattern for all forms: what stands before and after a word is looked at once a place, not once a form. */
+function patternOf(forms: readonly string[]): RegExp {
+  const joined = forms.filter((form) => unspaced.test(form));
+  const spaced = forms.filter((form) => !unspaced.test(form));
+  const words = anyOf(spaced.filter((form) => form.length > 1));
   // A single letter is as easily somebody's initial: it counts alone, or before a colon.
-  return said.length === 1 ? `^${bare}(?=$|:)` : `(?<![\\p{L}\\p{N}])${bare}(?![\\p{L}\\p{N}])`;
+  const letters = anyOf(spaced.filter((form) => form.length === 1));
+  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${words})(?![\\p{L}\\p{N}])|^(?:${letters})(?=$|:)|${anyOf(joined)}`, 'giu');
 }
 
 const plainOf = (said: string) => said.replace(/\s+/g, ' ');
@@ -42,7 +51,7 @@ function finder() {
     const key = form.said.toLowerCase();
     bySaid.set(key, [...(bySaid.get(key) ?? []), form]);
   }
-  const pattern = new RegExp(forms.map(patternOf).join('|'), 'giu');
+  const pattern = patternOf(forms.map(({ said }) => said));
   return {
     pattern,
     formOf(said: string): Form | undefined {
@@ -57,8 +66,21 @@ function finder() {
 // Said in the window's language, which is laid in before any page is drawn.
 let found: ReturnType<typeof finder> | null = null;
 
+// While somebody types, the same labels are drawn again at every key.
+const known = new Map<string, readonly SentencePart[]>();
+const mostKnown = 1000;
+
 /** Takes a sentence apart at its words of the trade; each word is told once, where it stands first. */
-export function partsWithTerms(words: string): SentencePart[] {
+export function partsWithTerms(words: string): readonly SentencePart[] {
+  const before = known.get(words);
+  if (before !== undefined) return before;
+  if (known.size >= mostKnown) known.clear();
+  const parts = takenApart(words);
+  known.set(words, parts);
+  return parts;
+}
+
+function takenApart(words: string): SentencePart[] {
   found ??= finder();
   const { pattern, formOf } = found;
   const parts: SentencePart[] = [];
