@@ -88,6 +88,14 @@ interface CourseChartAbout {
   readonly wanted_brix: number | null;
 }
 
+/** What an axis shows at least, so that readings which never moved lie in its middle and a tenth does not look like a fall. */
+const leastSpan = { ph: 0.4, temperature: 4 } as const;
+
+function atLeast(span: number, low: number, high: number): readonly [number, number] {
+  const lack = Math.max(0, span - (high - low)) / 2;
+  return [low - lack, high + lack];
+}
+
 /**
  * What a course chart draws of one measure of these jars.
  *
@@ -131,7 +139,8 @@ export function courseChartData(
   const highest = series.flatMap(({ fall }) => (fall?.curve ?? []).flatMap(({ high }) => high ?? []));
   // A band that widens without end would flatten the readings: it is cut at half again the highest one.
   const top = Math.min(Math.max(...values, ...highest), 1.5 * Math.max(...values));
-  const [from, to] = measure === 'sugar' ? [0, top] : [Math.min(...values), Math.max(...values)];
+  const [from, to] =
+    measure === 'sugar' ? [0, top] : atLeast(leastSpan[measure], Math.min(...values), Math.max(...values));
   const sweet = series.flatMap(({ sweetEnough }) => sweetEnough?.hours ?? []);
   return {
     measure,

@@ -72,7 +72,10 @@ export function courseSentence(jars: readonly Course[], measure: CourseMeasure, 
       : phrase`${who}${say(first.value)} at ${hoursWords(first.hours)}, ${say(last.value)} at ${hoursWords(last.hours)}.`;
   }
   const latest = read.flatMap((course) => readingsOf[measure](course).at(-1)?.value ?? []);
-  return phrase`At their last readings the jars lie between ${say(Math.min(...latest))} and ${say(Math.max(...latest))}.`;
+  const [lowest, highest] = [say(Math.min(...latest)), say(Math.max(...latest))];
+  return lowest === highest
+    ? phrase`At their last readings all jars stand at ${lowest}.`
+    : phrase`At their last readings the jars lie between ${lowest} and ${highest}.`;
 }
 
 /** Which jars have a fitted fall and which still want readings. */

@@ -77,6 +77,10 @@ describe('courseChartData(jars, shown, measure, about)', () => {
     expect(chart([wild], 'sugar').xTicks).toEqual(chart([wild], 'ph').xTicks);
     expect(hourTicks([courseOf('A')], [1e6]).at(-1)).toBeLessThan(200);
   });
+  it('keeps readings that never moved in the middle of their axis', () => {
+    const still = courseOf('A', { temperature_C: [0, 12, 24].map((hours) => ({ hours, value: 21 })) });
+    expect(chart([still], 'temperature').yTicks).toEqual([19, 20, 21, 22, 23]);
+  });
   it('shows °F where the kitchen measures so', () => {
     const data = chart([courseOf('A')], 'temperature', { measures: 'us' });
     expect([data.unit, data.series[0]?.points[0]?.value]).toEqual(['°F', 68]);

@@ -53,6 +53,9 @@ describe('courseSentence(jars, measure, measures)', () => {
       'At their last readings the jars lie between 2.0 °Bx and 3.5 °Bx.',
     );
     expect(courseSentence([courseOf('A', { ph: [] })], 'ph', metric)).toBeNull();
+    expect(courseSentence([courseOf('A'), courseOf('B')], 'temperature', metric)).toBe(
+      'At their last readings all jars stand at 22 °C.',
+    );
   });
 });
 
