@@ -1,3 +1,4 @@
+import { glued } from '#renderer/format/glued.ts';
 import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -17,16 +18,16 @@ export function Headline({ trial, headline }: HeadlineProps) {
         {words.answer}
       </h2>
       <p className="headline-sentence">
-        <Explained words={headline.sentence} />
+        <Explained words={glued(headline.sentence)} />
       </p>
       {headline.sureness === null ? null : (
         <p>
-          <Explained words={headline.sureness} />
+          <Explained words={glued(headline.sureness)} />
         </p>
       )}
       {headline.also === null ? null : (
         <p>
-          {words.alsoShown}: {headline.also}
+          {words.alsoShown}: {glued(headline.also)}
         </p>
       )}
       {headline.doubts.length === 0 ? null : (
@@ -36,7 +37,7 @@ export function Headline({ trial, headline }: HeadlineProps) {
           </h3>
           <ul className="headline-doubts">
             {headline.doubts.map((doubt) => (
-              <li key={doubt}>{doubt}</li>
+              <li key={doubt}>{glued(doubt)}</li>
             ))}
           </ul>
         </div>

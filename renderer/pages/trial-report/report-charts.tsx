@@ -2,6 +2,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { attributeColour } from '#renderer/charts/attribute-colour.ts';
 import type { FactorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { FactorDrawing } from '#renderer/charts/factor-drawing.tsx';
+import { glued } from '#renderer/format/glued.ts';
 import { capital } from '#renderer/format/words.ts';
 
 interface ReportChartProps {
@@ -22,7 +23,7 @@ export function ReportChart({ data, axis, winner, sentence, isLead }: ReportChar
         <h3>
           {capital(data.attribute)} <small>{phrase`${low} to ${high}`}</small>
         </h3>
-        {sentence === null ? null : <p>{sentence}</p>}
+        {sentence === null ? null : <p>{glued(sentence)}</p>}
       </figcaption>
       <div className="report-drawing chart">
         <FactorDrawing data={data} axis={axis} colour={colour} winner={winner} isOnPaper />

@@ -3,6 +3,7 @@ import { attributesInOrder } from '#renderer/charts/attribute-colour.ts';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { placeChartData } from '#renderer/charts/place-chart-data.ts';
 import { PlaceDrawing } from '#renderer/charts/place-drawing.tsx';
+import { glued } from '#renderer/format/glued.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { capital, joined } from '#renderer/format/words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -29,11 +30,11 @@ function Answers({ findings, rankings }: Pick<ReportSheetProps, 'findings' | 'ra
   const aside = findings.tasters.filter(({ setAside }) => setAside !== null);
   return (
     <section className="report-answer">
-      {headline === null ? null : <p className="report-headline">{headline.sentence}</p>}
-      {headline?.sureness == null ? null : <p>{headline.sureness}</p>}
+      {headline === null ? null : <p className="report-headline">{glued(headline.sentence)}</p>}
+      {headline?.sureness == null ? null : <p>{glued(headline.sureness)}</p>}
       {headline?.also == null ? null : (
         <p>
-          {words.alsoShown}: {headline.also}
+          {words.alsoShown}: {glued(headline.also)}
         </p>
       )}
       {rankings.map((ranking, place) => (
@@ -43,7 +44,7 @@ function Answers({ findings, rankings }: Pick<ReportSheetProps, 'findings' | 'ra
       ))}
       <ul className="report-doubts">
         {[...(headline?.doubts ?? []), ...rankings.flatMap(({ doubts }) => doubts)].map((doubt) => (
-          <li key={doubt}>{doubt}</li>
+          <li key={doubt}>{glued(doubt)}</li>
         ))}
         {findings.takenOut.map(({ tasting, jar, sentence }) => (
           <li key={`${tasting} ${jar}`}>{sentence}</li>
