@@ -1,4 +1,6 @@
+import { factorWords } from '#core/trial/factor.ts';
 import { phrase } from '#core/words/phrase.ts';
+import { dateWords } from '#renderer/format/moments.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 export type Found = ValueOf<'kitchen:find'>['found'][number];
@@ -39,6 +41,12 @@ const places: Readonly<Record<Found['kind'], (id: string) => string>> = {
 /** Where a found thing is shown. */
 export function placeOf({ kind, id }: Found): string {
   return places[kind](id ?? '');
+}
+
+/** What is said of a found thing beside its name: days as this window writes them, questions in words. */
+export function factsOf({ kind, facts }: Found): string {
+  if (kind === 'trial') return Object.entries(factorWords).find(([factor]) => factor === facts)?.[1] ?? facts;
+  return kind === 'tasting' || kind === 'base' ? dateWords(facts) : facts;
 }
 
 export interface Act {

@@ -2,7 +2,7 @@ import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
-import { actsFor, finderWords, kindWords, placeOf } from './finder-words.ts';
+import { actsFor, factsOf, finderWords, kindWords, placeOf } from './finder-words.ts';
 import './finder.css';
 
 interface Line {
@@ -34,7 +34,7 @@ function useLines(words: string): { lines: Line[]; more: number; isFailed: boole
         to: placeOf(one),
         what: kindWords[one.kind],
         name: one.name,
-        facts: one.facts,
+        facts: factsOf(one),
       })),
       ...actsFor(settled).map(({ name, to }) => ({ key: name, to, what: '', name, facts: '' })),
     ],
