@@ -14,6 +14,11 @@ export function isClosed(vessel: Vessel, cover: Formula['cover']): boolean {
   return cover === 'lid' || (cover === null && vessel.kind !== 'open-jar');
 }
 
+/** A letter with a number is set smaller than a letter: it must not touch the words beside it. */
+function markSize(label: string): string | undefined {
+  return label.length > 2 ? 'is-long' : label.length === 2 ? 'is-two' : undefined;
+}
+
 /** What stands on one jar. */
 export function JarLabel({ trial, jar }: { readonly trial: Trial; readonly jar: Jar }) {
   const cover = trial.levelsWhole.find(({ id }) => id === jar.level)?.formula.cover ?? null;
@@ -21,7 +26,7 @@ export function JarLabel({ trial, jar }: { readonly trial: Trial; readonly jar: 
   return (
     <div ref={ref} className="jar-label">
       <div className="jar-label-mark">
-        <strong className={jar.label.length > 2 ? 'is-long' : undefined}>{jar.label}</strong>
+        <strong className={markSize(jar.label)}>{jar.label}</strong>
         <QrCode text={jar.id} label={words.qr(jar.label)} />
       </div>
       <div className="jar-label-words">
