@@ -69,7 +69,7 @@ function CultureRow({ culture }: { readonly culture: Culture }) {
         <>
           <span>{culture.kind}</span> {culture.isReviving ? <span>{words.reviving}</span> : null}{' '}
           {culture.parent === null ? null : <span>{words.splitFrom(culture.parent.name)}</span>}{' '}
-          {culture.rests === null ? null : <span>{phrase`rests ${culture.rests}`}</span>}{' '}
+          {culture.rests === null ? null : <span>{phrase`rests: ${culture.rests}`}</span>}{' '}
           {culture.refreshedAt === null ? null : <span>{phrase`refreshed ${dateWords(culture.refreshedAt)}`}</span>}
         </>
       }
