@@ -26,16 +26,16 @@ export function BaseSection({ bases }: { readonly bases: readonly Base[] }) {
       <h2>
         <Explained words={words.base} />
       </h2>
+      {bases.length === 0 ? null : (
+        <PlanChoice
+          at={chosen === null ? 'base' : 'baseAvailable_mL'}
+          label={words.whichBase}
+          value={chosen?.id ?? ''}
+          options={options}
+          onChoose={(base) => change((plan) => ({ ...plan, base }))}
+        />
+      )}
       <div className="field-grid">
-        {bases.length === 0 ? null : (
-          <PlanChoice
-            at={chosen === null ? 'base' : 'baseAvailable_mL'}
-            label={words.whichBase}
-            value={chosen?.id ?? ''}
-            options={options}
-            onChoose={(base) => change((plan) => ({ ...plan, base }))}
-          />
-        )}
         {chosen === null ? (
           <PlanText
             at="baseAvailable_mL"

@@ -208,12 +208,14 @@ export function AlonePage({ id }: { readonly id: string }) {
               lead={aloneWords.lead}
             />
             {!isForOne || value.closedAt !== null ? (
-              <>
+              <section className="section">
                 <p>
                   <Explained words={value.closedAt === null ? aloneWords.onlyOnce : words.closed} />
                 </p>
-                <ButtonLink to={`/tastings/${id}`}>{words.backToTasting}</ButtonLink>
-              </>
+                <div className="button-row">
+                  <ButtonLink to={`/tastings/${id}`}>{words.backToTasting}</ButtonLink>
+                </div>
+              </section>
             ) : (
               <Answer of={scores}>
                 {(stored) => (

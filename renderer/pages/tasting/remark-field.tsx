@@ -43,23 +43,26 @@ export function RemarkField({ tasting, taster, code, stored, hasScores, isReadOn
   useEffect(() => () => keepLast.current(waits.current), []);
 
   const mayMiss = !hasScores && !isReadOnly;
+  const said = typed ?? withoutMissed(stored);
   return (
     <>
-      <input
-        type="text"
-        data-remark
-        className="remark"
-        aria-label={words.remarkOn(code)}
-        placeholder={isReadOnly ? '' : words.remark}
-        maxLength={3900}
-        readOnly={isReadOnly}
-        value={typed ?? withoutMissed(stored)}
-        onChange={({ target }) => {
-          setTyped(target.value);
-          waits.current = target.value;
-        }}
-        onBlur={() => keep(waits.current)}
-      />
+      {isReadOnly && said === '' ? null : (
+        <input
+          type="text"
+          data-remark
+          className="remark"
+          aria-label={words.remarkOn(code)}
+          placeholder={isReadOnly ? '' : words.remark}
+          maxLength={3900}
+          readOnly={isReadOnly}
+          value={said}
+          onChange={({ target }) => {
+            setTyped(target.value);
+            waits.current = target.value;
+          }}
+          onBlur={() => keep(waits.current)}
+        />
+      )}
       {isMissed && !hasScores ? (
         <span className="remark-missed">
           <Tape small>{words.missed}</Tape> <span className="soft small">{words.missedLine}</span>
@@ -71,7 +74,6 @@ export function RemarkField({ tasting, taster, code, stored, hasScores, isReadOn
           aria-pressed={isMissed}
           aria-label={`${words.miss}: ${code}`}
           onClick={() => {
-            const said = typed ?? withoutMissed(stored);
             waits.current = null;
             mutate({ tasting, taster, sample: code, words: isMissed ? said.trim() : missedRemark(said.trim()) });
           }}

@@ -79,7 +79,7 @@ export function SipEntry({ jar }: SipEntryProps) {
 /** How a sip is typed, said once above the fields. */
 export function SipHint() {
   return (
-    <p className="soft small">
+    <p className="soft small sip-hint">
       <Explained words={words.hint} />
     </p>
   );
