@@ -123,7 +123,7 @@ export const scoreHandlers: Handlers<
       ...(refused.length > mostRefused ? { refusedMore: refused.length - mostRefused } : {}),
     };
     if (input.preview || accepted.length === 0) return answer;
-    const summary = phrase`Import ${accepted.length} scores into “${tasting.name}”`;
+    const summary = phrase`Take ${accepted.length} scores into “${tasting.name}”`;
     kitchen.write({ request: 'scores:import', summary }, (writer) => {
       openTasting(writer, tasting.id);
       accepted.forEach((cell, position) => {

@@ -183,7 +183,7 @@ function nameOnce(kitchen: Kitchen): void {
   };
   kitchen.write(note, (writer) => {
     if (writer.one('SELECT id FROM kitchens') === undefined)
-      writer.insert('kitchens', { name: phrase`My kitchen`, measures: 'metric', currency: null });
+      writer.insert('kitchens', { name: phrase`Home kitchen`, measures: 'metric', currency: null });
   });
 }
 

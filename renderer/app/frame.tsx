@@ -1,8 +1,8 @@
 import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { phrase } from '#core/words/phrase.ts';
-import { Finder } from '#renderer/parts/finder/finder.tsx';
-import { finderWords } from '#renderer/parts/finder/finder-words.ts';
+import { FindBox } from '#renderer/parts/find/find-box.tsx';
+import { findWords } from '#renderer/parts/find/find-words.ts';
 import { Icon } from '#renderer/parts/icon/icon.tsx';
 import { KeysHelp } from '#renderer/parts/keys-help/keys-help.tsx';
 import { keysWords } from '#renderer/parts/keys-help/keys-words.ts';
@@ -28,8 +28,8 @@ export function Frame({ bridge, children }: FrameProps) {
   const { data: kitchen } = useAnswer('kitchen:open', {});
   const main = useRef<HTMLElement>(null);
   const isFirst = useRef(true);
-  const [over, setOver] = useState<'finder' | 'keys' | null>(null);
-  const openFinder = useCallback(() => setOver('finder'), []);
+  const [over, setOver] = useState<'find' | 'keys' | null>(null);
+  const openFind = useCallback(() => setOver('find'), []);
   const openKeys = useCallback(() => setOver('keys'), []);
   const close = useCallback(() => setOver(null), []);
 
@@ -38,10 +38,10 @@ export function Frame({ bridge, children }: FrameProps) {
       bridge.listen((event) => {
         if (event.kind !== 'menu') return;
         if (event.act.startsWith('go:')) go(event.act.slice(3));
-        if (event.act === 'find') openFinder();
+        if (event.act === 'find') openFind();
         if (event.act === 'keys') openKeys();
       }),
-    [bridge, go, openFinder, openKeys],
+    [bridge, go, openFind, openKeys],
   );
 
   // A new place starts at its top, and with its heading for those who listen.
@@ -80,9 +80,9 @@ export function Frame({ bridge, children }: FrameProps) {
           </p>
         ) : null}
         <div className="frame-tools no-print">
-          <button type="button" className="frame-tool" onClick={openFinder}>
+          <button type="button" className="frame-tool" onClick={openFind}>
             <Icon name="find" />
-            <span>{finderWords.open}</span>
+            <span>{findWords.open}</span>
           </button>
           <button type="button" className="frame-tool" onClick={openKeys}>
             <Icon name="help" />
@@ -97,7 +97,7 @@ export function Frame({ bridge, children }: FrameProps) {
       </main>
       <DropTarget />
       <TermTip />
-      <Finder isOpen={over === 'finder'} onOpen={openFinder} onClose={close} />
+      <FindBox isOpen={over === 'find'} onOpen={openFind} onClose={close} />
       <KeysHelp isOpen={over === 'keys'} onOpen={openKeys} onClose={close} />
     </div>
   );

@@ -47,6 +47,13 @@ describe('design tokens', () => {
     expect(found, 'Give it a name in renderer/app/tokens.css').toEqual([]);
   });
 
+  it('give the window the colour that it has before its page is read', () => {
+    const linen = /--linen: light-dark\((#\w+), (#\w+)\)/.exec(readFileSync(join(root, tokens), 'utf8'));
+    expect(readFileSync(join(root, 'electron/shell/kitchen-window.ts'), 'utf8')).toContain(
+      `? '${linen?.[2]}' : '${linen?.[1]}'`,
+    );
+  });
+
   it('are used by drawings in code too; only what fruit looks like is a table of its own', () => {
     const own = ['renderer/parts/shelf/fruit-colour.ts'];
     const found = files('renderer/**/*.{ts,tsx}')

@@ -105,7 +105,7 @@ export function screens(read: Reader): Screen[] {
     one('Bottles', () => [['bottles:list', {}]]),
     one('Pantry', () => [['pantry:list', {}]]),
     one('Tasters', () => [['tasters:list', {}]]),
-    one('Finder', (round) => [['kitchen:find', { words: `days ${round}` }]]),
+    one('Find', (round) => [['kitchen:find', { words: `days ${round}` }]]),
     one('Data', () => [
       ['backups:list', {}],
       ['bin:list', {}],

@@ -12,7 +12,7 @@ describe('openKitchen(file)', () => {
     expect(kitchen.db.pragma('journal_mode', { simple: true })).toBe('wal');
     expect(kitchen.db.pragma('synchronous', { simple: true })).toBe(2);
     expect(kitchen.db.pragma('foreign_keys', { simple: true })).toBe(1);
-    expect(kitchen.read.one('SELECT name FROM kitchens')).toEqual({ name: 'My kitchen' });
+    expect(kitchen.read.one('SELECT name FROM kitchens')).toEqual({ name: 'Home kitchen' });
   });
 
   it('takes an empty file as a new kitchen', async () => {

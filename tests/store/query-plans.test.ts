@@ -33,7 +33,7 @@ const showAll: readonly (readonly [RegExp, string])[] = [
   [/SELECT blind_code AS code FROM samples GROUP BY blind_code/, 'samples'],
   [/FROM bottlings AS b LEFT JOIN jars/, 'bottlings'],
   [/AS waiting FROM bottlings AS b$/, 'bottlings'],
-  // The finder looks at every name there is.
+  // Find looks at every name there is.
   ...['trials', 'tastings', 'house_recipes', 'bases'].map((table) => [/ AS kind, (j\.)?id, /, table] as const),
   // These stop at their limit, and are read in the order of an index.
   [/ORDER BY held_at DESC, id DESC LIMIT \?\) GROUP BY trial_id/, 'tastings'],

@@ -13,7 +13,7 @@ export const words = {
   file: phrase`File`,
   holds: phrase`It holds`,
   care: phrase`Care`,
-  backUp: phrase`Back up now`,
+  backUp: phrase`Make a backup`,
   backingUp: phrase`Copying…`,
   backedUp: phrase`The copy was made, opened and checked:`,
   check: phrase`Check the file`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { factsOf } from '#renderer/parts/finder/finder-words.ts';
+import { factsOf } from '#renderer/parts/find/find-words.ts';
 
 describe('factsOf(found)', () => {
   it('says a trial’s question in words and a day as this window writes it', () => {

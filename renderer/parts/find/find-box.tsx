@@ -2,8 +2,8 @@ import { type KeyboardEvent, useEffect, useId, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
-import { actsFor, factsOf, finderWords, kindWords, placeOf } from './finder-words.ts';
-import './finder.css';
+import { actsFor, factsOf, findWords, kindWords, placeOf } from './find-words.ts';
+import './find.css';
 
 interface Line {
   readonly key: string;
@@ -44,7 +44,7 @@ function useLines(words: string): { lines: Line[]; more: number; isFailed: boole
 }
 
 /** A field that finds, and a list to choose from: arrows move, Enter goes, Escape closes. */
-function FinderSheet({ onClose }: { readonly onClose: () => void }) {
+function FindSheet({ onClose }: { readonly onClose: () => void }) {
   const [words, setWords] = useState('');
   const [at, setAt] = useState(0);
   const [, go] = useLocation();
@@ -69,10 +69,10 @@ function FinderSheet({ onClose }: { readonly onClose: () => void }) {
   }
 
   return (
-    <Sheet title={finderWords.title} onClose={onClose}>
-      <div className="finder">
+    <Sheet title={findWords.title} onClose={onClose}>
+      <div className="find-box">
         <label htmlFor={id} className="soft small">
-          {finderWords.label}
+          {findWords.label}
         </label>
         <input
           id={id}
@@ -91,9 +91,9 @@ function FinderSheet({ onClose }: { readonly onClose: () => void }) {
           }}
         />
         <p role="status" className={lines.length === 0 ? undefined : 'unseen'}>
-          {isFailed ? finderWords.failed : lines.length === 0 ? finderWords.none : finderWords.count(lines.length)}
+          {isFailed ? findWords.failed : lines.length === 0 ? findWords.none : findWords.count(lines.length)}
         </p>
-        <div role="listbox" id={`${id}-list`} aria-label={finderWords.results} className="finder-list">
+        <div role="listbox" id={`${id}-list`} aria-label={findWords.results} className="find-list">
           {lines.map(({ key, to, what, name, facts }, place) => (
             // biome-ignore lint/a11y/useKeyWithClickEvents: the field takes the keys
             // biome-ignore lint/a11y/useFocusableInteractive: focus stays in the field
@@ -102,23 +102,23 @@ function FinderSheet({ onClose }: { readonly onClose: () => void }) {
               id={`${id}-${place}`}
               role="option"
               aria-selected={place === chosen}
-              className="finder-line"
+              className="find-line"
               onClick={() => leave(to)}
               onMouseMove={() => setAt(place)}
             >
-              <span className="finder-name">{name}</span>
+              <span className="find-name">{name}</span>
               <span className="soft small">{[what, facts].filter(Boolean).join(': ')}</span>
             </div>
           ))}
         </div>
-        {more === 0 ? null : <p className="soft small">{finderWords.more(more)}</p>}
+        {more === 0 ? null : <p className="soft small">{findWords.more(more)}</p>}
       </div>
     </Sheet>
   );
 }
 
 /** Opens by Ctrl or Cmd and K, from anywhere, and by its button. */
-export function Finder({ isOpen, onOpen, onClose }: { isOpen: boolean; onOpen: () => void; onClose: () => void }) {
+export function FindBox({ isOpen, onOpen, onClose }: { isOpen: boolean; onOpen: () => void; onClose: () => void }) {
   useEffect(() => {
     const onKey = (event: globalThis.KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey || event.key.toLowerCase() !== 'k')
@@ -129,5 +129,5 @@ export function Finder({ isOpen, onOpen, onClose }: { isOpen: boolean; onOpen: (
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
   }, [onOpen]);
-  return isOpen ? <FinderSheet onClose={onClose} /> : null;
+  return isOpen ? <FindSheet onClose={onClose} /> : null;
 }

@@ -5,7 +5,7 @@ import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 export type Found = ValueOf<'kitchen:find'>['found'][number];
 
-export const finderWords = {
+export const findWords = {
   open: phrase`Find`,
   title: phrase`Find in this kitchen`,
   label: phrase`A jar, trial, taster, recipe, or something to do`,
