@@ -38,7 +38,7 @@ export const sightingKinds = [
   'other',
 ] as const;
 
-export const snoozeSpans = ['hour', 'tonight', 'tomorrow'] as const;
+export const putOffSpans = ['hour', 'tonight', 'tomorrow'] as const;
 
 export const readingColumns = [
   'jar',

@@ -1,4 +1,4 @@
-import { snoozeUntil } from '#core/trial/snooze-until.ts';
+import { putOffUntil } from '#core/trial/put-off-until.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import type { Kitchen } from '#store/kitchen.ts';
@@ -21,7 +21,7 @@ function ownZone(): string {
 }
 
 /** What is put off, each looked up so that a wrong id is answered at its field. */
-function putOffs(kitchen: Kitchen, { jars = [], base, culture, tasting }: InputOf<'today:snooze'>): PutOff[] {
+function putOffs(kitchen: Kitchen, { jars = [], base, culture, tasting }: InputOf<'today:putOff'>): PutOff[] {
   const one = (table: TableName & ('bases' | 'cultures' | 'tastings'), id: string | undefined, column: SnoozeColumn) =>
     id === undefined
       ? []
@@ -44,7 +44,7 @@ const none: Pick<Columns<'snoozes'>, SnoozeColumn> = {
   tasting_id: null,
 };
 
-export const todayHandlers: Handlers<'today:read' | 'today:snooze' | 'today:wake'> = {
+export const todayHandlers: Handlers<'today:read' | 'today:putOff' | 'today:wake'> = {
   'today:read'(kitchen, { zone = ownZone() }) {
     const now = kitchen.now().toISOString();
     return {
@@ -54,13 +54,13 @@ export const todayHandlers: Handlers<'today:read' | 'today:snooze' | 'today:wake
       bottlesWaiting: bottlesWaiting(kitchen.read),
     };
   },
-  'today:snooze'(kitchen, input) {
+  'today:putOff'(kitchen, input) {
     const subjects = putOffs(kitchen, input);
-    const until = snoozeUntil(input.span, kitchen.now().toISOString(), input.zone ?? ownZone());
+    const until = putOffUntil(input.span, kitchen.now().toISOString(), input.zone ?? ownZone());
     const names = subjects.map(({ name }) => name).join(', ');
-    return kitchen.write({ request: 'today:snooze', summary: phrase`Put off: ${input.need} ${names}` }, (writer) => ({
+    return kitchen.write({ request: 'today:putOff', summary: phrase`Put off: ${input.need} ${names}` }, (writer) => ({
       until,
-      snoozes: subjects.map(({ column, id }) => {
+      putOffs: subjects.map(({ column, id }) => {
         const before = writer.all<{ id: string }>(
           `SELECT id FROM snoozes WHERE ${column} = ? AND need = ?`,
           id,
@@ -77,11 +77,11 @@ export const todayHandlers: Handlers<'today:read' | 'today:snooze' | 'today:wake
       }),
     }));
   },
-  'today:wake'(kitchen, { snoozes }) {
-    for (const id of snoozes) found(kitchen.read.row('snoozes', id), 'putting off', 'snoozes');
+  'today:wake'(kitchen, { putOffs }) {
+    for (const id of putOffs) found(kitchen.read.row('snoozes', id), 'putting off', 'putOffs');
     return kitchen.write({ request: 'today:wake', summary: phrase`Put off no longer` }, (writer) => {
-      for (const id of new Set(snoozes)) writer.remove('snoozes', id);
-      return { woken: new Set(snoozes).size };
+      for (const id of new Set(putOffs)) writer.remove('snoozes', id);
+      return { woken: new Set(putOffs).size };
     });
   },
 };

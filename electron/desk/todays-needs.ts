@@ -14,7 +14,7 @@ import {
 
 export type Need = ValueOf<'today:read'>['needs'][number];
 
-const ranks: readonly Need['when'][] = ['overdue', 'today', 'later', 'snoozed'];
+const ranks: readonly Need['when'][] = ['overdue', 'today', 'later', 'put-off'];
 
 type Subject = Pick<Need, 'trial' | 'jars' | 'base' | 'culture' | 'tasting' | 'isSample'>;
 const nobody = { trial: null, jars: [], base: null, culture: null, tasting: null };
@@ -39,7 +39,7 @@ function snoozed(read: Reader, now: string): ReadonlyMap<string, Snooze> {
 }
 
 function whole(single: SingleNeed, subject: Subject, id: string, clock: Clock, snooze: Snooze | undefined): Need {
-  const when = snooze === undefined ? single.when : 'snoozed';
+  const when = snooze === undefined ? single.when : 'put-off';
   const place = subject.trial !== null && subject.tasting === null ? subject.trial.id : id;
   const day = localTime(single.dueAt, clock.zone).day;
   return {
@@ -51,7 +51,7 @@ function whole(single: SingleNeed, subject: Subject, id: string, clock: Clock, s
     dueAt: single.dueAt,
     ...subject,
     basis: single.basis,
-    snooze: snooze === undefined ? null : { ids: [snooze.id], until: snooze.until_at, reason: snooze.reason },
+    putOff: snooze === undefined ? null : { ids: [snooze.id], until: snooze.until_at, reason: snooze.reason },
   };
 }
 
@@ -69,10 +69,10 @@ function grouped(needs: readonly Need[]): Need[] {
       ...before,
       dueAt: earlier.dueAt,
       jars: [...before.jars, ...need.jars],
-      snooze:
-        before.snooze === null || need.snooze === null
-          ? before.snooze
-          : { ...before.snooze, ids: [...before.snooze.ids, ...need.snooze.ids] },
+      putOff:
+        before.putOff === null || need.putOff === null
+          ? before.putOff
+          : { ...before.putOff, ids: [...before.putOff.ids, ...need.putOff.ids] },
     });
   }
   return [...groups.values()];

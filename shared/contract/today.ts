@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { needKinds } from '#core/trial/need.ts';
-import { snoozeSpans } from '../closed-lists.ts';
+import { putOffSpans } from '../closed-lists.ts';
 import { id, line } from './fields.ts';
 import { reads, writes } from './request.ts';
 
@@ -28,7 +28,7 @@ const one = z.strictObject({ id, name: z.string(), isSample: z.boolean() });
 const need = z.strictObject({
   key: z.string(),
   kind: z.enum(needKinds),
-  when: z.enum(['overdue', 'today', 'later', 'snoozed']),
+  when: z.enum(['overdue', 'today', 'later', 'put-off']),
   /** The earliest moment among them. */
   dueAt: z.string(),
   trial: z.strictObject({ id, question: z.string() }).nullable(),
@@ -39,7 +39,7 @@ const need = z.strictObject({
   isSample: z.boolean(),
   /** Where the time comes from when nobody planned it. */
   basis: z.string().nullable(),
-  snooze: z.strictObject({ ids: z.array(id), until: z.string(), reason: z.string().nullable() }).nullable(),
+  putOff: z.strictObject({ ids: z.array(id), until: z.string(), reason: z.string().nullable() }).nullable(),
 });
 
 export const todayRequests = {
@@ -54,7 +54,7 @@ export const todayRequests = {
     }),
   ),
   /** Puts a need off; what was put off before for the same thing is replaced. */
-  'today:snooze': writes(
+  'today:putOff': writes(
     z
       .strictObject({
         need: z.enum(needKinds),
@@ -62,7 +62,7 @@ export const todayRequests = {
         base: id.optional(),
         culture: id.optional(),
         tasting: id.optional(),
-        span: z.enum(snoozeSpans),
+        span: z.enum(putOffSpans),
         zone,
         reason: line(400).optional(),
       })
@@ -72,7 +72,7 @@ export const todayRequests = {
           1,
         { error: 'name jars, a base, a culture or a tasting', path: ['jars'] },
       ),
-    z.strictObject({ snoozes: z.array(id), until: z.string() }),
+    z.strictObject({ putOffs: z.array(id), until: z.string() }),
   ),
-  'today:wake': writes(z.strictObject({ snoozes: z.array(id).min(1).max(96) }), z.strictObject({ woken: z.int() })),
+  'today:wake': writes(z.strictObject({ putOffs: z.array(id).min(1).max(96) }), z.strictObject({ woken: z.int() })),
 } as const;

@@ -180,27 +180,27 @@ describe('today:read', () => {
   });
 });
 
-describe('today:snooze', () => {
+describe('today:putOff', () => {
   it('puts off until the evening with a reason, comes back by itself, and is taken back by undo', async () => {
     const { ask, clock } = await temporaryDesk();
     await ask('bases:start', { name: 'Crock', volume_mL: 2000, madeAt: '2026-04-29T07:00:00Z' });
     const { bases } = await ask('bases:list', {});
     const put = { need: 'strain', base: bases[0]?.id ?? '', zone } as const;
-    const { until } = await ask('today:snooze', { ...put, span: 'tonight', reason: 'at work' });
+    const { until } = await ask('today:putOff', { ...put, span: 'tonight', reason: 'at work' });
     expect(until).toBe('2026-05-01T17:00:00.000Z');
     expect((await ask('today:read', { zone })).needs).toMatchObject([
-      { when: 'snoozed', snooze: { until, reason: 'at work' } },
+      { when: 'put-off', putOff: { until, reason: 'at work' } },
     ]);
-    const again = await ask('today:snooze', { ...put, span: 'hour' });
-    expect((await ask('today:read', { zone })).needs[0]?.snooze).toEqual({
-      ids: again.snoozes,
+    const again = await ask('today:putOff', { ...put, span: 'hour' });
+    expect((await ask('today:read', { zone })).needs[0]?.putOff).toEqual({
+      ids: again.putOffs,
       until: '2026-05-01T09:00:00.000Z',
       reason: null,
     });
     clock.move(1);
     expect(said(await ask('today:read', { zone }))).toEqual(['overdue strain Crock']);
     await ask('undo:last', {});
-    expect((await ask('today:read', { zone })).needs[0]?.snooze?.reason).toBe('at work');
+    expect((await ask('today:read', { zone })).needs[0]?.putOff?.reason).toBe('at work');
   });
 
   it('puts jars off together, and wakes them together', async () => {
@@ -209,18 +209,18 @@ describe('today:snooze', () => {
     const ids = jars.map(({ id }) => id);
     await ask('jars:start', { jars: ids });
     clock.move(20);
-    await ask('today:snooze', { need: 'look', jars: ids, span: 'tomorrow', zone });
-    const put = (await ask('today:read', { zone })).needs.find(({ when }) => when === 'snoozed');
+    await ask('today:putOff', { need: 'look', jars: ids, span: 'tomorrow', zone });
+    const put = (await ask('today:read', { zone })).needs.find(({ when }) => when === 'put-off');
     expect(put?.jars.map(({ name }) => name)).toEqual(['A', 'B', 'C']);
-    await ask('today:wake', { snoozes: put?.snooze?.ids ?? [] });
+    await ask('today:wake', { putOffs: put?.putOff?.ids ?? [] });
     expect(said(await ask('today:read', { zone }))[0]).toBe('today look A+B+C');
   });
 
   it('names exactly one kind of thing, and only what is there', async () => {
     const { fail } = await temporaryDesk();
     const nowhere = '019e0000-0000-7000-8000-000000000000';
-    expect(await fail('today:snooze', { need: 'look', span: 'hour' })).toMatchObject({ code: 'invalid-input' });
-    expect(await fail('today:snooze', { need: 'feed', span: 'hour', culture: nowhere })).toMatchObject({
+    expect(await fail('today:putOff', { need: 'look', span: 'hour' })).toMatchObject({ code: 'invalid-input' });
+    expect(await fail('today:putOff', { need: 'feed', span: 'hour', culture: nowhere })).toMatchObject({
       code: 'not-found',
       path: ['culture'],
     });

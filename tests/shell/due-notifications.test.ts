@@ -73,7 +73,7 @@ describe('dueTeller', () => {
     await tell();
     desk.clock.move(24.5);
     await tell();
-    await desk.ask('today:snooze', { need: 'feed', culture: saved.culture, span: 'hour' });
+    await desk.ask('today:putOff', { need: 'feed', culture: saved.culture, span: 'hour' });
     await tell();
     expect(shown).toHaveLength(1);
     desk.clock.move(1);

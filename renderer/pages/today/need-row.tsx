@@ -5,13 +5,13 @@ import { dayAndTime, spanWords, timeWords } from '#renderer/format/moments.ts';
 import { Button, ButtonLink } from '#renderer/parts/button/button.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { type Need, needDoor, needOf, needTitle } from './need.ts';
+import { PutOffPart, WakeButton } from './put-off-part.tsx';
 import { ReadingsPart } from './readings-part.tsx';
-import { SnoozePart, WakeButton } from './snooze-part.tsx';
 import { useNeedAct } from './use-need-act.ts';
 import { needWords, words } from './words.ts';
 
-function whenWords({ when, dueAt, snooze }: Need, now: number): string {
-  if (snooze !== null) return words.until(dayAndTime(snooze.until));
+function whenWords({ when, dueAt, putOff }: Need, now: number): string {
+  if (putOff !== null) return words.until(dayAndTime(putOff.until));
   if (when === 'overdue') return words.late(spanWords(hoursBetween(dueAt, new Date(now).toISOString())));
   return when === 'today' ? timeWords(dueAt) : dayAndTime(dueAt);
 }
@@ -41,7 +41,7 @@ function NeedAct({ need }: { readonly need: Need }) {
 /** One thing that is wanted: what, of what, since when; done in one touch, put off in two, a reading written down in place. */
 export function NeedRow({ need, now }: { readonly need: Need; readonly now: number }) {
   const [isPuttingOff, setIsPuttingOff] = useState(false);
-  const { kind, when, trial, jars, snooze } = need;
+  const { kind, when, trial, jars, putOff } = need;
   const isNow = when === 'overdue' || when === 'today';
   const mayBeRead = isNow && (kind === 'look' || kind === 'stir' || kind === 'pull');
   return (
@@ -52,13 +52,13 @@ export function NeedRow({ need, now }: { readonly need: Need; readonly now: numb
         </p>
         <div className="row-facts">
           {trial === null ? null : <span>{trial.question}</span>}{' '}
-          {snooze?.reason == null ? null : <span>{snooze.reason}</span>}
+          {putOff?.reason == null ? null : <span>{putOff.reason}</span>}
         </div>
         {need.basis === null || !isNow ? null : <p className="soft small">{need.basis}</p>}
       </div>
       <div className="row-end figures">{whenWords(need, now)}</div>
       <div className="button-row">
-        {snooze === null ? <NeedAct need={need} /> : <WakeButton need={need} />}
+        {putOff === null ? <NeedAct need={need} /> : <WakeButton need={need} />}
         {isNow ? (
           <Button
             weight="quiet"
@@ -73,7 +73,7 @@ export function NeedRow({ need, now }: { readonly need: Need; readonly now: numb
       {mayBeRead || isPuttingOff ? (
         <div className="need-more">
           {mayBeRead ? <ReadingsPart jars={jars} /> : null}
-          {isPuttingOff ? <SnoozePart need={need} onDone={() => setIsPuttingOff(false)} /> : null}
+          {isPuttingOff ? <PutOffPart need={need} onDone={() => setIsPuttingOff(false)} /> : null}
         </div>
       ) : null}
     </li>

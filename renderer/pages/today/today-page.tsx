@@ -135,7 +135,7 @@ function WholeToday({ today, trials, now }: { readonly today: Today; readonly tr
       <NeedList title={words.today} needs={at('today')} now={now} />
       <StandingShelf trials={trials} />
       <WaitingBottles count={today.bottlesWaiting} />
-      <NeedList title={words.snoozed} needs={at('snoozed')} now={now} />
+      <NeedList title={words.putOffTitle} needs={at('put-off')} now={now} />
       <NeedList title={words.later} needs={at('later')} now={now} />
       {isIdle ? <Idle /> : null}
     </>

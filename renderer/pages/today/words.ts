@@ -1,6 +1,6 @@
 import type { NeedKind } from '#core/trial/need.ts';
 import { phrase } from '#core/words/phrase.ts';
-import type { snoozeSpans } from '#shared/closed-lists.ts';
+import type { putOffSpans } from '#shared/closed-lists.ts';
 
 interface NeedWords {
   /** What is to be done, of what. */
@@ -48,7 +48,7 @@ export const needWords: Readonly<Record<NeedKind, NeedWords>> = {
   },
 };
 
-export const spanWordsOf: Readonly<Record<(typeof snoozeSpans)[number], string>> = {
+export const spanWordsOf: Readonly<Record<(typeof putOffSpans)[number], string>> = {
   hour: phrase`1 hour`,
   tonight: phrase`Tonight`,
   tomorrow: phrase`Tomorrow`,
@@ -59,7 +59,7 @@ export const words = {
   overdue: phrase`Overdue`,
   today: phrase`Due today`,
   later: phrase`Coming up`,
-  snoozed: phrase`Put off`,
+  putOffTitle: phrase`Put off`,
   shelf: phrase`On the shelf`,
   nothingDue: phrase`Nothing is due now.`,
   next: (what: string, at: string) => phrase`Next: ${what}, ${at}.`,

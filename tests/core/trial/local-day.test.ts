@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dailyNeed } from '#core/trial/daily-need.ts';
 import { dayAfter, localTime, momentOf } from '#core/trial/local-day.ts';
-import { snoozeUntil } from '#core/trial/snooze-until.ts';
+import { putOffUntil } from '#core/trial/put-off-until.ts';
 
 // Clock changes: Directive 2000/84/EC (last Sundays of March and October, at 01:00 UTC); Energy Policy Act of 2005, section 110
 // (second Sunday of March, first Sunday of November, at 02:00 local).
@@ -64,15 +64,15 @@ describe('dailyNeed(startedAt, lastDone, now, zone)', () => {
   });
 });
 
-describe('snoozeUntil(span, now, zone)', () => {
+describe('putOffUntil(span, now, zone)', () => {
   it('means this evening and tomorrow morning of the kitchen, through a clock change', () => {
     const now = '2026-03-28T10:00:00Z';
-    expect(snoozeUntil('hour', now, 'Europe/Berlin')).toBe('2026-03-28T11:00:00.000Z');
-    expect(snoozeUntil('tonight', now, 'Europe/Berlin')).toBe('2026-03-28T18:00:00.000Z');
-    expect(snoozeUntil('tomorrow', now, 'Europe/Berlin')).toBe('2026-03-29T06:00:00.000Z');
+    expect(putOffUntil('hour', now, 'Europe/Berlin')).toBe('2026-03-28T11:00:00.000Z');
+    expect(putOffUntil('tonight', now, 'Europe/Berlin')).toBe('2026-03-28T18:00:00.000Z');
+    expect(putOffUntil('tomorrow', now, 'Europe/Berlin')).toBe('2026-03-29T06:00:00.000Z');
   });
 
   it('means two hours on by "tonight" when it is evening already', () => {
-    expect(snoozeUntil('tonight', '2026-05-01T19:30:00Z', 'UTC')).toBe('2026-05-01T21:30:00.000Z');
+    expect(putOffUntil('tonight', '2026-05-01T19:30:00Z', 'UTC')).toBe('2026-05-01T21:30:00.000Z');
   });
 });

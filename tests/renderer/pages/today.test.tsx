@@ -25,7 +25,7 @@ const pull: Need = {
   tasting: null,
   isSample: false,
   basis: null,
-  snooze: null,
+  putOff: null,
 };
 
 function today(needs: readonly Need[]): ValueOf<'today:read'> {

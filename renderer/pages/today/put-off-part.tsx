@@ -4,20 +4,20 @@ import { dayAndTime } from '#renderer/format/moments.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
-import { snoozeSpans } from '#shared/closed-lists.ts';
+import { putOffSpans } from '#shared/closed-lists.ts';
 import { type Need, needTitle, ownZone } from './need.ts';
 import { spanWordsOf, words } from './words.ts';
 
 /** Puts a need off: for how long, and why. */
-export function SnoozePart({ need, onDone }: { readonly need: Need; readonly onDone: () => void }) {
+export function PutOffPart({ need, onDone }: { readonly need: Need; readonly onDone: () => void }) {
   const [reason, setReason] = useState('');
   const sayWithUndo = useSayWithUndo();
-  const snooze = useRequest('today:snooze');
+  const putOff = useRequest('today:putOff');
   const { kind, jars, base, culture, tasting } = need;
 
-  function put(span: (typeof snoozeSpans)[number]) {
+  function put(span: (typeof putOffSpans)[number]) {
     const said = reason.trim();
-    snooze.mutate(
+    putOff.mutate(
       {
         need: kind,
         span,
@@ -38,7 +38,7 @@ export function SnoozePart({ need, onDone }: { readonly need: Need; readonly onD
   }
 
   return (
-    <div className="need-snooze">
+    <div className="need-put-off">
       <Field label={words.why}>
         {(wiring) => (
           <input
@@ -52,8 +52,8 @@ export function SnoozePart({ need, onDone }: { readonly need: Need; readonly onD
       </Field>
       <fieldset className="button-row">
         <legend className="unseen">{words.forHowLong}</legend>
-        {snoozeSpans.map((span) => (
-          <Button key={span} disabled={snooze.isPending} onClick={() => put(span)}>
+        {putOffSpans.map((span) => (
+          <Button key={span} disabled={putOff.isPending} onClick={() => put(span)}>
             {spanWordsOf[span]}
           </Button>
         ))}
@@ -65,13 +65,13 @@ export function SnoozePart({ need, onDone }: { readonly need: Need; readonly onD
 /** Brings back what was put off. */
 export function WakeButton({ need }: { readonly need: Need }) {
   const wake = useRequest('today:wake', { done: () => words.woken(needTitle(need)) });
-  if (need.snooze === null) return null;
-  const { ids } = need.snooze;
+  if (need.putOff === null) return null;
+  const { ids } = need.putOff;
   return (
     <Button
       disabled={wake.isPending}
       aria-label={`${words.wake}: ${needTitle(need)}`}
-      onClick={() => wake.mutate({ snoozes: ids })}
+      onClick={() => wake.mutate({ putOffs: ids })}
     >
       {words.wake}
     </Button>

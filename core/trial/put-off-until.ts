@@ -14,9 +14,9 @@ export const morning_hour = 8;
  * @param zone a time zone by its IANA name
  * @returns ISO 8601 in UTC
  * @throws OutOfDomain when the moment or the zone can't be read
- * @example snoozeUntil('tomorrow', '2026-05-01T20:00:00Z', 'UTC') // '2026-05-02T08:00:00.000Z'
+ * @example putOffUntil('tomorrow', '2026-05-01T20:00:00Z', 'UTC') // '2026-05-02T08:00:00.000Z'
  */
-export function snoozeUntil(span: 'hour' | 'tonight' | 'tomorrow', now: string, zone: string): string {
+export function putOffUntil(span: 'hour' | 'tonight' | 'tomorrow', now: string, zone: string): string {
   const after = (hours: number) => new Date(Date.parse(now) + hours * 3_600_000).toISOString();
   const { day, hour } = localTime(now, zone);
   if (span === 'hour') return after(1);
