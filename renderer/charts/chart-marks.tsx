@@ -13,22 +13,24 @@ interface MeanDotProps extends PlacedProps {
   readonly payload?: { readonly x: number } | undefined;
   /** Where the best-liked level stands: its mean is ringed and said. */
   readonly bestX?: number | null | undefined;
+  /** From its middle to its corners. */
+  readonly reach?: number;
 }
 
 /** A diamond with its figure beside it. Rows without a mean draw nothing. */
-export function MeanDot({ colour, cx, cy, value, payload, bestX = null }: MeanDotProps) {
+export function MeanDot({ colour, cx, cy, value, payload, bestX = null, reach = 7 }: MeanDotProps) {
   if (typeof cx !== 'number' || typeof cy !== 'number' || typeof value !== 'number') return null;
   const isBest = bestX !== null && payload?.x === bestX;
   return (
     <g>
-      {isBest ? <circle cx={cx} cy={cy} r={12} fill="none" stroke={colour} strokeWidth={2} /> : null}
+      {isBest ? <circle cx={cx} cy={cy} r={reach + 5} fill="none" stroke={colour} strokeWidth={2} /> : null}
       <path
-        d={`M${cx} ${cy - 7}L${cx + 7} ${cy}L${cx} ${cy + 7}L${cx - 7} ${cy}Z`}
+        d={`M${cx} ${cy - reach}L${cx + reach} ${cy}L${cx} ${cy + reach}L${cx - reach} ${cy}Z`}
         fill={colour}
         stroke="var(--linen)"
         strokeWidth={1.5}
       />
-      <text x={cx + (isBest ? 15 : 10)} y={cy - 8} className="chart-mean-words">
+      <text x={cx + reach + (isBest ? 8 : 3)} y={cy - reach - 1} className="chart-mean-words">
         {figureWords(value)}
         {isBest ? phrase` best` : ''}
       </text>

@@ -30,12 +30,25 @@ interface FactorDrawingProps {
 
 const room = {
   screen: { top: 10, topNamed: 24, right: 34, bottom: 18, left: -22, axis: 30, scale: 60, label: -12 },
-  paper: { top: 8, topNamed: 16, right: 22, bottom: 8, left: 0, axis: 16, scale: 20, label: -5 },
+  paper: { top: 8, topNamed: 16, right: 18, bottom: 8, left: 0, axis: 16, scale: 20, label: -5 },
 } as const;
+
+/** How large the marks are: on paper a mean must not hide its interval, nor the scores each other. */
+const marks = {
+  screen: { mean: 7, score: 4.5, whisker: 5, line: 2 },
+  paper: { mean: 4, score: 2, whisker: 3, line: 1.25 },
+} as const;
+
+/** One score. Rows without one draw nothing. */
+function ScoreDot({ cx, cy, r, fill }: { cx?: unknown; cy?: unknown; r: number; fill?: string }) {
+  if (typeof cx !== 'number' || typeof cy !== 'number' || !Number.isFinite(cx + cy)) return <g />;
+  return <circle cx={cx} cy={cy} r={r} fill={fill} fillOpacity={0.32} />;
+}
 
 /** The drawing of a factor chart: band and curve behind, scores, sips, and the means in front. */
 export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }: FactorDrawingProps) {
   const { top, topNamed, right, bottom, left, ...sizes } = room[isOnPaper ? 'paper' : 'screen'];
+  const mark = marks[isOnPaper ? 'paper' : 'screen'];
   const bestX = data.means.find(({ level }) => level === winner)?.x ?? null;
   return (
     <ResponsiveContainer width="100%" height="100%">
@@ -98,27 +111,27 @@ export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }:
             dataKey="fit"
             type="linear"
             stroke={colour}
-            strokeWidth={2}
+            strokeWidth={mark.line}
             dot={false}
             activeDot={false}
             connectNulls
             isAnimationActive={false}
           />
         ) : null}
-        <Scatter dataKey="score" fill={colour} fillOpacity={0.32} isAnimationActive={false} />
+        <Scatter dataKey="score" fill={colour} shape={<ScoreDot r={mark.score} />} isAnimationActive={false} />
         {data.areSipsDrawn ? <Scatter dataKey="sip" shape={<SipCross />} isAnimationActive={false} /> : null}
         <Line
           dataKey="mean"
           stroke="none"
-          dot={<MeanDot colour={colour} bestX={bestX} />}
+          dot={<MeanDot colour={colour} bestX={bestX} reach={mark.mean} />}
           activeDot={false}
           isAnimationActive={false}
         >
           <ErrorBar
             dataKey="interval"
             direction="y"
-            width={5}
-            strokeWidth={2}
+            width={mark.whisker}
+            strokeWidth={mark.line}
             stroke={colour}
             isAnimationActive={false}
           />
