@@ -10,8 +10,13 @@ import { words } from './words.ts';
 
 type Drivers = ValueOf<'findings:drivers'>;
 
+/** So many pairs that moved together are read one by one; of more it is enough to know that there are. */
+const fewTogether = 3;
+
 function Told({ found }: { readonly found: Drivers }) {
   const tasters = [...new Set(found.drivers.flatMap((each) => each.tasters.map(({ taster }) => taster)))];
+  const together = found.together.map((sentence) => <li key={sentence}>{sentence}</li>);
+  const isManyTogether = together.length > fewTogether;
   return (
     <>
       <ul className="headline-doubts">
@@ -21,10 +26,14 @@ function Told({ found }: { readonly found: Drivers }) {
         {found.untold.map(({ attribute, why }) => (
           <li key={attribute}>{words.untoldDriver(attribute, why)}</li>
         ))}
-        {found.together.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
+        {isManyTogether ? null : together}
       </ul>
+      {isManyTogether ? (
+        <details>
+          <summary>{words.together(found.together.length)}</summary>
+          <ul className="headline-doubts">{together}</ul>
+        </details>
+      ) : null}
       {found.drivers.length === 0 ? null : (
         <details>
           <summary>{words.driversTable}</summary>

@@ -55,6 +55,8 @@ export const words = {
   withoutLiking: (attribute: string, without: number, all: number) =>
     phrase`${without} of ${all} answers on ${attribute} have no liking score beside them: they are counted in the bars, but what they cost can’t be told.`,
   drivers: phrase`What drives liking`,
+  together: (pairs: number) =>
+    phrase`${pairs} pairs moved together or against each other: one may do what the other seems to do`,
   driversTable: phrase`Points of liking for each point of an attribute, taster by taster`,
   driversNote: phrase`Each taster’s own slope, drawn toward the panel’s as far as it is uncertain. A slope shows what moved together with liking in these jars; it does not show that changing the one changes the other.`,
   untoldDriver: (attribute: string, why: string) => phrase`What ${attribute} does to liking can’t be told: ${why}.`,

@@ -1,5 +1,6 @@
 import { comparedAt_C } from '#core/ferment/equivalent-hours.ts';
 import { phrase } from '#core/words/phrase.ts';
+import { glued } from '#renderer/format/glued.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { CourseCharts } from '#renderer/parts/course/course-charts.tsx';
 import { stoodWords, sweetWords } from '#renderer/parts/course/course-sentences.ts';
@@ -45,7 +46,7 @@ export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
           <h3>
             <Explained words={courseWords.stoodHead} />
           </h3>
-          <p className="jar-sentence">{stood}</p>
+          <p className="jar-sentence">{glued(stood)}</p>
           <p className="soft small course-answer">{phrase`${courseWords.stoodLine(comparedAt)} Reckoned ${courseWords.stoodFrom[own.stood?.from ?? 'usual'](comparedAt)}.`}</p>
         </div>
       )}

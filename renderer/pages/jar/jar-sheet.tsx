@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import type { Vessel } from '#core/trial/formula.ts';
 import type { MeasureSystem } from '#core/units/format-quantity.ts';
+import { glued } from '#renderer/format/glued.ts';
 import { typedStrength } from '#renderer/format/typed-amount.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { AmountField } from '#renderer/parts/amount-field/amount-field.tsx';
@@ -59,7 +60,7 @@ function Bottled({ science, measures }: SheetProps) {
         <Explained words={words.bottled} />
       </h3>
       <p className="jar-sentence">
-        <Explained words={bottledSentence(bottled, measures)} />
+        <Explained words={glued(bottledSentence(bottled, measures))} />
       </p>
       <Facts facts={bottledFacts(bottled, measures)} />
     </div>
@@ -77,7 +78,7 @@ function Closing({ science, measures, vessel, question }: ClosingProps) {
       </h3>
       {isReckoned ? (
         <p className="jar-sentence">
-          <Explained words={closingSentence(science, rated_bar, measures)} />
+          <Explained words={glued(closingSentence(science, rated_bar, measures))} />
         </p>
       ) : (
         <p className="soft">
@@ -125,14 +126,14 @@ export function JarSheet({ science, measures, vessel, question }: ClosingProps) 
         <p className="jar-sentence">{problem}</p>
       ) : (
         <>
-          <p className="jar-sentence">{sheetSentence(science, measures)}</p>
+          <p className="jar-sentence">{glued(sheetSentence(science, measures) ?? '')}</p>
           <Lack science={science} />
           <Facts facts={sugarFacts({ sheet }, measures)} />
           <div className="subsection">
             <h3>
               <Explained words={words.alcohol} />
             </h3>
-            <p className="jar-sentence">{alcoholSentence(science)}</p>
+            <p className="jar-sentence">{glued(alcoholSentence(science))}</p>
             <Facts facts={alcoholFacts({ sheet, base: science.base }, measures)} />
           </div>
         </>

@@ -29,7 +29,7 @@ export function SightDrawing({ sight, upTo, power }: SightDrawingProps) {
     <ResponsiveContainer width="100%" height="100%">
       <LineChart
         data={curve}
-        margin={{ top: 26, right: 16, bottom: 18, left: -8 }}
+        margin={{ top: 32, right: 16, bottom: 18, left: -8 }}
         title={phrase`The chance to see a gap against its size`}
         desc={phrase`The same figures stand in the table below the chart.`}
       >
@@ -48,7 +48,7 @@ export function SightDrawing({ sight, upTo, power }: SightDrawingProps) {
           ticks={[0, 0.2, 0.4, 0.6, 0.8, 1]}
           tickFormatter={percent}
           stroke="var(--line-strong)"
-          label={{ value: phrase`chance to see it`, position: 'top', offset: 10, textAnchor: 'start', dx: -22 }}
+          label={{ value: phrase`chance to see it`, position: 'top', offset: 15, textAnchor: 'start', dx: -22 }}
           axisLine={false}
           tickLine={false}
         />
