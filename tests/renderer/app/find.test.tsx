@@ -44,7 +44,10 @@ describe('Find', () => {
     await userEvent.type(field, 'ann');
     const list = within(await screen.findByRole('listbox'));
     await waitFor(() =>
-      expect(list.getAllByRole('option').map((line) => line.textContent)).toEqual(['AnnTaster', 'Annual?Trial: How many days']),
+      expect(list.getAllByRole('option').map((line) => line.textContent)).toEqual([
+        'AnnTaster',
+        'Annual?Trial: How many days',
+      ]),
     );
     expect(screen.getByText('and 3 more: write another word')).toBeTruthy();
     expect(field.getAttribute('aria-activedescendant')).toBe(list.getAllByRole('option')[0]?.id);
