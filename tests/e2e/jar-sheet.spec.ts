@@ -81,7 +81,7 @@ test('a jar’s page says what it holds, its cold start by its own readings, and
   await expect(course.locator('.course-sweet')).toHaveCount(1);
   await course.getByText('Sugar as a table').click();
   await expect(course.getByRole('table', { name: 'Sugar: every figure' }).getByRole('row')).toHaveCount(9);
-  await expect(course).toContainText(/Stood \d+ h; that did as much as/);
+  await expect(course).toContainText(/Stood \d+\sh; that did as much as/);
 
   await expect(sheet).toContainText('An open jar keeps no gas');
 });

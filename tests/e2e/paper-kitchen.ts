@@ -26,7 +26,8 @@ export async function readOnPaper(page: Page): Promise<string> {
   // biome-ignore lint/performance/useDomNodeTextContent: only innerText leaves out what is not shown
   const words = await page.locator('body').innerText();
   await page.emulateMedia({ media: null });
-  return words;
+  // A space that keeps figure and unit together is read as any other.
+  return words.replaceAll('\u00a0', ' ');
 }
 
 /** Nothing of a sheet is cut off: every box that hides what runs over has nothing to hide. */

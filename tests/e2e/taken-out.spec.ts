@@ -108,6 +108,6 @@ test('a jar that is in bottles is read by what was noted at closing', async ({ w
   const jar = jars[0]?.id ?? '';
   await workbench.ask('bottles:fill', { jar, count: 2, size_mL: 330, closure: 'swing-top', sugar_g_per_L: 9 });
   await workbench.open(`/jars/${jar}`);
-  await expect(page.getByText(/into 2 × 330 mL \(swing-top.*\) with 9(\.0)? g\/L of sugar left/)).toBeVisible();
+  await expect(page.getByText(/into 2 × 330\smL \(swing-top.*\) with 9(\.0)?\sg\/L of sugar left/)).toBeVisible();
   await expect(page.getByText('Nobody has said what pressure the bottles are made for')).toBeVisible();
 });

@@ -141,7 +141,7 @@ test('a ranking is built and entered by mouse, and cups share a place only on pu
   await expect(page.getByRole('region', { name: 'Your order so far' })).toContainText(`${a} and ${c}`);
   await page.reload();
   await expect(page.getByRole('checkbox', { name: /^Cups may share a place/ })).toBeChecked();
-  expect(await page.locator('main').textContent()).not.toMatch(/(5|10|15|20) g/);
+  expect(await page.locator('main').textContent()).not.toMatch(/(5|10|15|20)\sg/);
   await expectAccessible(page);
   await expectNoSidewaysScroll(page);
 });

@@ -60,14 +60,14 @@ test('nothing tells jar or level while the tasting is open; the pouring list wai
   for (const path of ['', `/sheet/${tasters[0]?.id}`, '/pour']) {
     await workbench.open(`/tastings/${tasting}${path}`);
     await expect(page.getByText(Object.values(codes)[0] ?? '').first()).toBeVisible();
-    expect(await page.locator('main').textContent()).not.toMatch(/(5|10|15|20) g/);
+    expect(await page.locator('main').textContent()).not.toMatch(/(5|10|15|20)\sg/);
   }
   await page.getByRole('button', { name: 'I pour: show the list' }).click();
-  const row = page.getByRole('row', { name: /10 g/ });
+  const row = page.getByRole('row', { name: /10\sg/ });
   await expect(row).toContainText(codes[jars[1]?.id ?? ''] ?? '?');
   await expect(row).toContainText('30 mL');
   await page.getByRole('button', { name: 'Hide the list' }).click();
-  expect(await page.locator('main').textContent()).not.toMatch(/10 g/);
+  expect(await page.locator('main').textContent()).not.toMatch(/10\sg/);
 });
 
 test('half a sheet is kept on leaving, found again, and named as missing; a missed sample and a remark are kept', async ({
