@@ -9,6 +9,7 @@ import type { Handlers, Watch } from './handler.ts';
 import { nameKey } from './name-key.ts';
 import { pastedTable } from './pasted-table.ts';
 import { numberIn } from './read-score.ts';
+import { unnamedColumns } from './unnamed-columns.ts';
 
 type Meaning = (typeof readingColumns)[number] | '';
 type Cells = Partial<Record<Meaning, string>>;
@@ -145,11 +146,14 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
   const { header, rows, unclosed } = pastedTable(table);
   const meanings = header.map((head) => meaningOf(head, mapping));
   const columns = header.map((head, place) => ({ head: head.trim(), meaning: meanings[place] ?? '' }));
-  const refused: Refused[] = unclosed.map((row) => ({
-    row,
-    code: 'quotes-unclosed',
-    message: phrase`A quotation mark near row ${row} is not closed. Close or remove it.`,
-  }));
+  const refused: Refused[] = [
+    ...unnamedColumns({ header, rows }),
+    ...unclosed.map((row) => ({
+      row,
+      code: 'quotes-unclosed',
+      message: phrase`A quotation mark near row ${row} is not closed. Close or remove it.`,
+    })),
+  ];
   const readings: Columns<'readings'>[] = [];
   const twin = meanings.find((meaning, place) => meaning !== '' && meanings.indexOf(meaning) < place);
   if (twin !== undefined) {

@@ -1,5 +1,6 @@
 import { phrase } from '#core/words/phrase.ts';
 import { pastedTable } from './pasted-table.ts';
+import { unnamedColumns } from './unnamed-columns.ts';
 
 /** A refused cell or row of a pasted table; `row` counts as a spreadsheet does, the header being row 1. */
 export interface RefusedRow {
@@ -110,11 +111,14 @@ export function readScoreTable(table: string, mapping: Readonly<Record<string, s
     const message = phrase`The table has no scores: add the columns attribute and score, or one column for each attribute.`;
     return { scores: [], refused: [{ row: 1, code: 'no-header', message }], attributeColumns: [] };
   }
-  const refused: RefusedRow[] = unclosed.map((row) => ({
-    row,
-    code: 'quotes-unclosed',
-    message: phrase`A quotation mark near row ${row} is not closed, so the rows after it can’t be told apart. Close or remove it.`,
-  }));
+  const refused: RefusedRow[] = [
+    ...unnamedColumns({ header, rows }),
+    ...unclosed.map((row) => ({
+      row,
+      code: 'quotes-unclosed',
+      message: phrase`A quotation mark near row ${row} is not closed, so the rows after it can’t be told apart. Close or remove it.`,
+    })),
+  ];
   if (!isLong) {
     meanings.forEach((meaning, at) => {
       if (!isAttribute(meaning) || !isRepeated(meaning, at)) return;

@@ -38,11 +38,44 @@ function named<Found extends object>(result: Found, path: (string | number)[]): 
   return result;
 }
 
+interface Cell {
+  readonly taster: string;
+  readonly tasterName: string;
+  readonly sample: string;
+  readonly attribute: Attribute;
+  readonly replicate: number;
+  readonly score: number | null;
+}
+
+/** In a ranking a taster gives each place once. Looked at when all is written: places may be exchanged in one request. */
+function assertNoTies(read: Reader, tasting: Row<'tastings'>, cells: readonly Cell[]): void {
+  cells.forEach(({ taster, tasterName, sample, attribute, replicate, score }, position) => {
+    if (attribute.kind !== 'place' || score === null) return;
+    const twin = read.one(
+      `SELECT 1 FROM scores AS c JOIN samples AS s ON s.id = c.sample_id
+       WHERE c.tasting_id = ? AND c.taster_id = ? AND c.attribute_id = ? AND c.replicate = ? AND c.score = ?
+         AND c.sample_id <> ? AND s.taken_out_at IS NULL LIMIT 1`,
+      tasting.id,
+      taster,
+      attribute.id,
+      replicate,
+      score,
+      sample,
+    );
+    if (twin === undefined) return;
+    throw new Failure(
+      'invalid-input',
+      phrase`${tasterName} has given place ${score} to another sample too. Say “ties”: true where samples share a place on purpose.`,
+      ['scores', position, 'score'],
+    );
+  });
+}
+
 function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'scores:enter'>) {
   const names = namesOfTasting(kitchen, tasting.id);
   const cells = input.scores.map((entry, position) => {
     const at = (member: string) => ['scores', position, member];
-    const taster = named(names.taster(entry.taster), at('taster')) as { id: string };
+    const taster = named(names.taster(entry.taster), at('taster')) as { id: string; name: string };
     const sample = named(names.sample(entry.sample), at('sample')) as { id: string };
     const attribute = named(names.attribute(entry.attribute), at('attribute')) as Attribute;
     if (entry.score !== null) assertOnScale(entry.score, attribute, at('score'));
@@ -55,8 +88,9 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
     }
     return {
       taster: taster.id,
+      tasterName: taster.name,
       sample: sample.id,
-      attribute: attribute.id,
+      attribute,
       replicate: entry.replicate,
       score: entry.score,
     };
@@ -74,7 +108,7 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
         'SELECT * FROM scores WHERE sample_id = ? AND taster_id = ? AND attribute_id = ? AND replicate = ?',
         cell.sample,
         cell.taster,
-        cell.attribute,
+        cell.attribute.id,
         cell.replicate,
       );
       if (cell.score === null) {
@@ -86,7 +120,7 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
           tasting_id: tasting.id,
           taster_id: cell.taster,
           sample_id: cell.sample,
-          attribute_id: cell.attribute,
+          attribute_id: cell.attribute.id,
           replicate: cell.replicate,
           score: cell.score,
         });
@@ -96,6 +130,7 @@ function enter(kitchen: Kitchen, tasting: Row<'tastings'>, input: InputOf<'score
         entered += 1;
       }
     }
+    if (!input.ties) assertNoTies(writer, tasting, cells);
     return { entered, removed };
   });
 }

@@ -121,7 +121,12 @@ export const tastingRequests = {
   'tastings:close': writes(z.strictObject({ tasting: id }), z.strictObject({ tasting: id })),
   'tastings:remove': writes(z.strictObject({ tasting: id }), z.strictObject({ tasting: id })),
   'scores:enter': writes(
-    z.strictObject({ tasting: id, scores: z.array(scoreEntry).min(1).max(10_000) }),
+    z.strictObject({
+      tasting: id,
+      scores: z.array(scoreEntry).min(1).max(10_000),
+      /** True: samples may share a place of a ranking, on purpose. Else a taster gives each place once, and a second is refused. */
+      ties: z.boolean().default(false),
+    }),
     z.strictObject({ entered: z.int(), removed: z.int() }),
   ),
   'scores:list': reads(

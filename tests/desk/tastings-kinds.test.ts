@@ -52,6 +52,73 @@ describe('while a tasting is open', () => {
   });
 });
 
+describe('places of a ranking', () => {
+  it('are given once by each taster: a second one is refused at its path and nothing is kept, unless ties are declared', async () => {
+    const test = await temporaryDesk();
+    const { trial, jars, tasters } = await preparedTrial(test, 2);
+    const samples = jars.map(({ id }) => ({ jar: id }));
+    const built = await test.ask('tastings:build', { trial, name: 'R', samples, tasters, ranked: true, seed: 2 });
+    const { tasting } = built;
+    const [a = '', b = '', c = ''] = Object.values(built.codes);
+    const place = (sample: string, score: number | null, taster = 'Taster A') => ({
+      taster,
+      sample,
+      attribute: 'place',
+      score,
+    });
+    const stored = async () =>
+      (await test.ask('scores:list', { tasting })).scores.map(({ taster, sample, score }) => [taster, sample, score]);
+    const twice = { tasting, scores: [place(a, 1), place(b, 2), place(c, 2)] };
+    expect(await test.fail('scores:enter', twice)).toMatchObject({
+      code: 'invalid-input',
+      path: ['scores', 1, 'score'],
+      message: expect.stringContaining('Taster A has given place 2 to another sample too'),
+    });
+    expect(await stored()).toEqual([]);
+    // Another taster may give the same place, and places are exchanged in one request.
+    await test.ask('scores:enter', { tasting, scores: [place(a, 1), place(b, 2), place(a, 2, 'Taster B')] });
+    await test.ask('scores:enter', { tasting, scores: [place(a, 2), place(b, 1)] });
+    expect(await test.fail('scores:enter', { tasting, scores: [place(c, 1)] })).toMatchObject({
+      path: ['scores', 0, 'score'],
+    });
+    expect(await stored()).toHaveLength(3);
+    await test.ask('scores:enter', { tasting, scores: [place(c, 1)], ties: true });
+    expect(await stored()).toContainEqual(['Taster A', c, 1]);
+    // A jar that was discarded holds no place any more.
+    await test.ask('jars:discard', {
+      jars: [jars.find(({ id }) => built.codes[id] === b)?.id ?? ''],
+      reason: 'spilled',
+    });
+    await test.ask('scores:enter', { tasting, scores: [place(c, null)] });
+    await test.ask('scores:enter', { tasting, scores: [place(c, 1)] });
+  });
+});
+
+describe('a column without a heading', () => {
+  it('of a table of scores or readings is said to be left out, unless it is empty', async () => {
+    const test = await temporaryDesk();
+    const { trial, jars, tasters } = await preparedTrial(test, 2);
+    const samples = jars.map(({ id }) => ({ jar: id }));
+    const { tasting, codes } = await test.ask('tastings:build', { trial, name: 'T', samples, tasters, seed: 2 });
+    const code = Object.values(codes)[0] ?? '';
+    const said = [{ row: 1, code: 'no-heading', message: 'Column 4 has no heading and is left out.' }];
+    const wide = `taster,sample,tang,,\nTaster A,${code},5,7,\n`;
+    expect(await test.ask('scores:import', { tasting, table: wide, preview: true })).toEqual({
+      accepted: 1,
+      refused: said,
+    });
+    const long = `taster,sample,attribute, ,score\nTaster A,${code},tang,7,5\n`;
+    expect(await test.ask('scores:import', { tasting, table: long })).toEqual({ accepted: 1, refused: said });
+    const readings = `jar,hours,brix,\n${jars[0]?.label},24,6.2,x\n`;
+    expect(await test.ask('readings:import', { trial, table: readings, preview: true })).toMatchObject({
+      accepted: 1,
+      refused: said,
+    });
+    const empty = `jar,hours,brix,\n${jars[0]?.label},24,6.2,\n`;
+    expect(await test.ask('readings:import', { trial, table: empty, preview: true })).toMatchObject({ refused: [] });
+  });
+});
+
 describe('scores:import of just-about-right answers', () => {
   it('takes −2 to 2 and the five words, and names what is neither', async () => {
     const test = await temporaryDesk();

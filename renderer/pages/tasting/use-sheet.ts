@@ -95,6 +95,8 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
       async send(scores) {
         await ask('scores:enter', {
           tasting,
+          // The sheet keeps double places out itself, cup by cup: on their way two cups may hold one place for a moment.
+          ties: true,
           scores: scores.map(({ sample, attribute, replicate, score }) => ({
             taster,
             sample,
