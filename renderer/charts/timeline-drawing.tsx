@@ -103,12 +103,17 @@ function Weeks({ weeks }: { readonly weeks: readonly TimelineWeek[] }) {
   const [first, second] = weeks;
   const week_px = first === undefined || second === undefined ? plot.width : x(second.at) - x(first.at);
   const right = plot.x + plot.width;
+  const named = namedWeeks(weeks, week_px, weekName_px);
   return (
     <g className="timeline-weeks">
-      {weeks.map(({ at }) => (
-        <path key={at} d={`M${x(at)} ${plot.y - 12}V${plot.y + plot.height}`} />
+      {weeks.map((week) => (
+        // One without a name would cross that of its neighbour.
+        <path
+          key={week.at}
+          d={`M${x(week.at)} ${named.includes(week) ? plot.y - 12 : plot.y}V${plot.y + plot.height}`}
+        />
       ))}
-      {namedWeeks(weeks, week_px, weekName_px).map(({ at, number }) => {
+      {named.map(({ at, number }) => {
         const isLast = x(at) + weekName_px > right + 30;
         return (
           <text key={at} x={isLast ? x(at) - 4 : x(at) + 4} y={plot.y - 4} textAnchor={isLast ? 'end' : 'start'}>

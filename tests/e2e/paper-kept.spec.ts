@@ -26,7 +26,7 @@ test('the order of cup stickers is as it was chosen last, also after a reload an
   await page.evaluate((hash) => {
     location.hash = hash;
   }, `/tastings/${other.tasting}/stickers`);
-  await expect(page.getByText('Sunday round')).toBeVisible();
+  await expect(page.getByRole('link', { name: 'Sunday round' }).first()).toBeVisible();
   await expect(order).toHaveValue('code');
 });
 
