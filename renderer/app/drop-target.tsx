@@ -1,8 +1,18 @@
 import { useEffect } from 'react';
 import { useLocation } from 'wouter';
+import { phrase } from '#core/words/phrase.ts';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { Failure } from '#shared/failure.ts';
 import { droppedFile } from './dropped-file.ts';
 import { handFile } from './handed-file.ts';
+import { openDroppedKitchen } from './open-dropped-kitchen.ts';
+
+const words = {
+  opened: (name: string) => phrase`Opened ${name}.`,
+  notNear: (name: string) =>
+    phrase`A browser does not tell where a dropped file lies, and ${name} was not found in the usual folders. Write here where it lies.`,
+  cant: phrase`The kitchen could not be opened.`,
+} as const;
 
 function carriesFiles(event: DragEvent): boolean {
   return event.dataTransfer?.types.includes('Files') ?? false;
@@ -13,6 +23,15 @@ export function DropTarget() {
   const [place, go] = useLocation();
   const { say } = useToasts();
   useEffect(() => {
+    const openKitchen = async (file: File) => {
+      try {
+        if (await openDroppedKitchen(file)) return say({ kind: 'done', words: words.opened(file.name) });
+        go('/data');
+        say({ kind: 'fault', words: words.notNear(file.name) });
+      } catch (error) {
+        say({ kind: 'fault', words: error instanceof Failure ? error.message : words.cant });
+      }
+    };
     const onOver = (event: DragEvent) => {
       if (carriesFiles(event)) event.preventDefault();
     };
@@ -24,6 +43,7 @@ export function DropTarget() {
       if (file === undefined) return;
       const answer = droppedFile(file.name, place);
       if ('say' in answer) return say({ kind: 'fault', words: answer.say });
+      if ('opens' in answer) return void openKitchen(file);
       go(answer.go);
       handFile(file);
     };

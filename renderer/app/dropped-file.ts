@@ -1,10 +1,9 @@
 import { phrase } from '#core/words/phrase.ts';
 
 /** Where a dropped file goes, or what to say of it. */
-export type DropAnswer = { readonly go: string } | { readonly say: string };
+export type DropAnswer = { readonly go: string } | { readonly say: string } | { readonly opens: 'kitchen' };
 
 const words = {
-  kitchen: phrase`This is a kitchen. Open it from the menu: File, Open kitchen. It gets a window of its own.`,
   nowhere: phrase`A table can be dropped on a tasting’s page (scores) or on a trial’s page (readings).`,
   unknown: phrase`Files that can be dropped here: a trial or kitchen.json, and tables as CSV, TSV or JSON on a trial or a tasting.`,
 } as const;
@@ -16,7 +15,7 @@ const words = {
  */
 export function droppedFile(name: string, place: string): DropAnswer {
   const ending = /\.([a-z-]+)$/i.exec(name)?.[1]?.toLowerCase() ?? '';
-  if (ending === 'sidejar') return { say: words.kitchen };
+  if (ending === 'sidejar') return { opens: 'kitchen' };
   if (ending === 'sidejar-trial' || name.toLowerCase() === 'kitchen.json') return { go: '/data' };
   if (!['csv', 'tsv', 'txt', 'json'].includes(ending)) return { say: words.unknown };
   const tasting = /^\/tastings\/([^/]+)/.exec(place)?.[1];

@@ -1,5 +1,5 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import type { Download, Page } from '@playwright/test';
 import { tabTo } from './looked-over.ts';
 import { tasteKitchen } from './taste-kitchen.ts';
@@ -143,4 +143,33 @@ test('what can’t be taken where it was dropped is said in a sentence, and noth
   await expect(page.getByRole('alert')).toBeVisible();
   await expect(page.getByRole('button', { name: 'Take it in' })).toHaveCount(0);
   expect(existsSync(`${workbench.store}.photos`)).toBe(false);
+});
+
+test('a kitchen that lies near at hand opens when it is dropped on the window; one from elsewhere is said, and nothing changes', async ({
+  sample,
+}) => {
+  const { page, store } = sample;
+  const other = join(dirname(store), 'other.sidejar');
+  await sample.ask('store:backup', { to: other });
+  await sample.ask('kitchen:removeSample', {});
+  await sample.open('/trials');
+  await expect(page.getByRole('link', { name: 'Plan your first trial' })).toBeVisible();
+  const dropKitchen = async (name: string, size: number, lastModified: number) => {
+    const data = await page.evaluateHandle(
+      ([called, length, time]) => {
+        const transfer = new DataTransfer();
+        transfer.items.add(new File([new Uint8Array(Number(length))], String(called), { lastModified: Number(time) }));
+        return transfer;
+      },
+      [name, size, lastModified] as const,
+    );
+    await page.dispatchEvent('body', 'drop', { dataTransfer: data });
+  };
+  await dropKitchen('far.sidejar', 4096, Date.now());
+  await expect(page.getByText(/far\.sidejar was not found in the usual folders/)).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Data');
+  const { size, mtimeMs } = statSync(other);
+  await dropKitchen('other.sidejar', size, Math.round(mtimeMs));
+  await expect(page.getByText('Opened other.sidejar.')).toBeVisible();
+  await expect.poll(async () => (await sample.ask('trials:list', {})).trials.length).toBeGreaterThan(0);
 });
