@@ -125,7 +125,7 @@ test('a bottle without a rating is cautioned at any pressure; what closing it wo
   const { fresh } = await readTrial(workbench, { vessel: { kind: 'swing-top', capacity_mL: 1000 }, held });
   await workbench.open(`/jars/${fresh}`);
   const sheet = page.getByRole('region', { name: 'What it holds and may become' });
-  await expect(sheet).toContainText(/Closed with the .* g\/L of its last reading/);
+  await expect(sheet).toContainText(/Closed with the .*\sg\/L of its last reading/);
   await expect(sheet).toContainText('Nobody has said what pressure the vessel is made for');
   await page.getByLabel('Sugar left when it is closed').fill('0');
   await expect(sheet).toContainText('Closed with 0 g/L of sugar left');

@@ -27,10 +27,11 @@ function placeWords(at: string): string {
     : '';
 }
 
-/** What is still open, each line leading to its field. */
+/** What is still open, each line leading to its field; what holds for every jar is said once. */
 export function OpenList() {
   const { judged } = usePlan();
-  const { sentences } = judged;
+  const lines = judged.sentences.map(({ at, message }) => ({ at, line: `${placeWords(at)}${message}` }));
+  const sentences = lines.filter(({ line }, place) => lines.findIndex((one) => one.line === line) === place);
   if (sentences.length === 0) return <p className="plan-ready">{words.ready}</p>;
   return (
     <div className="subsection">
@@ -38,11 +39,10 @@ export function OpenList() {
         <Explained words={words.open} />
       </h3>
       <ul className="plan-open">
-        {sentences.slice(0, shown).map(({ at, message }) => (
-          <li key={`${at} ${message}`}>
+        {sentences.slice(0, shown).map(({ at, line }) => (
+          <li key={line}>
             <button type="button" className="plan-go" onClick={() => goTo(at)}>
-              {placeWords(at)}
-              {message}
+              {line}
             </button>
           </li>
         ))}
