@@ -214,6 +214,14 @@ test('a tip stays while the pointer is on it, goes when it leaves, and Escape le
   await expect(sheet).toBeVisible();
   await page.keyboard.press('Escape');
   await expect(sheet).toBeHidden();
+  await page.getByRole('button', { name: 'Start a base' }).first().click();
+  await sheet.getByLabel('Culture').focus();
+  await expect(tip).toHaveText(termWords.culture.meaning);
+  await expect(sheet.getByLabel('Culture')).toHaveAccessibleDescription(termWords.culture.meaning);
+  await page.keyboard.press('Escape');
+  await expect(tip).toBeHidden();
+  await page.keyboard.press('Escape');
+  await expect(sheet).toBeHidden();
   await page.locator('.page-head-lead dfn').first().hover();
   await expect(tip).toBeVisible();
   await page.mouse.move(2, 2);

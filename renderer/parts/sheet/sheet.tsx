@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useId, useRef } from 'react';
 import { phrase } from '#core/words/phrase.ts';
 import { Explained } from '#renderer/parts/term/explained.tsx';
+import { settlePlaces } from '#renderer/parts/term/term-places.ts';
 import './sheet.css';
 
 interface SheetProps {
@@ -16,6 +17,8 @@ export function Sheet({ title, onClose, children }: SheetProps) {
   useEffect(() => {
     const shown = dialog.current;
     if (shown !== null && !shown.open) shown.showModal();
+    // Until now nothing within was seen, and so nothing was told.
+    settlePlaces();
     shown?.querySelector<HTMLElement>('[data-first]')?.focus();
     return () => shown?.close();
   }, []);
