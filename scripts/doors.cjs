@@ -5,7 +5,8 @@ const pureNumericalLibraries = ['@stdlib/'];
 
 /** A module of Node itself, as the checks write it: fs, worker_threads, fs/promises. */
 const builtin = `^(${require('node:module')
-  .builtinModules.filter((name) => !/^(_|node:)/.test(name))
+  .builtinModules.filter((name) => !name.startsWith('_'))
+  .map((name) => name.replace(/^node:/, ''))
   .join('|')})$`;
 
 const rooms = [

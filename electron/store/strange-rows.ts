@@ -7,9 +7,8 @@ import { carriedTables } from './carry/carried-file.ts';
 import { rowProblem, wholeRow } from './carry/row-problem.ts';
 import { refuseHollow } from './open-kitchen.ts';
 import type { ReadableRow } from './readable-rows.ts';
-import { type Sqlite, sqliteDriver } from './sqlite-driver.ts';
 import { sqliteFailure } from './sqlite-failure.ts';
-import type { Value } from './statements.ts';
+import { openStrangeDatabase, type StrangeDatabase, type StrangeRow } from './strange-database.ts';
 import { columnNames, type TableName } from './tables.ts';
 
 export interface StrangeRows {
@@ -22,28 +21,25 @@ export interface StrangeRows {
 const longest = 1_000_000;
 
 /** The columns of a real table that a kitchen knows too, as they stand in it: none that is computed or hidden. */
-function plainColumns(db: Sqlite, table: TableName): string[] {
-  const entry = db.prepare("SELECT type, sql FROM sqlite_schema WHERE name = ? AND type = 'table'").get(table) as
-    | { sql: string | null }
-    | undefined;
-  if (entry === undefined || !/^CREATE TABLE\b/.test(entry.sql ?? '')) return [];
+function plainColumns(db: StrangeDatabase, table: TableName): string[] {
+  const [entry] = db.rows(`SELECT sql FROM sqlite_schema WHERE name = '${table}' AND type = 'table'`);
+  if (entry === undefined || !/^CREATE TABLE\b/.test(String(entry.sql ?? ''))) return [];
   const known = new Set(columnNames(table));
-  const columns = db.prepare('SELECT name, hidden FROM pragma_table_xinfo(?)').all(table) as {
-    name: string;
-    hidden: number;
-  }[];
-  return columns.filter(({ name, hidden }) => hidden === 0 && known.has(name)).map(({ name }) => name);
+  return [...db.rows(`PRAGMA table_xinfo("${table}")`)].flatMap(({ name, hidden }) =>
+    hidden === 0 && known.has(String(name)) ? [String(name)] : [],
+  );
 }
 
-function* rowsOf(db: Sqlite, table: TableName): Generator<Readonly<Record<string, Value>>> {
+/** The rows of a table as far as they can be read: what lies behind a damaged page, or in a row beyond all limits, is not. */
+function* rowsOf(db: StrangeDatabase, table: TableName): Generator<StrangeRow> {
   const columns = plainColumns(db, table);
   if (columns.length === 0) return;
   const list = columns.map((column) => `"${column}"`).join(', ');
   try {
-    yield* db.prepare(`SELECT ${list} FROM "${table}"`).iterate() as Iterable<Readonly<Record<string, Value>>>;
+    yield* db.rows(`SELECT ${list} FROM "${table}"`);
   } catch (error) {
-    // What lies behind a damaged page is not read; what came before it counts.
-    if (sqliteFailure(error) === error) throw error;
+    const isTooBig = error instanceof Error && 'code' in error && error.code === 'SQLITE_TOOBIG';
+    if (!isTooBig && sqliteFailure(error) === error) throw error;
   }
 }
 
@@ -82,7 +78,7 @@ function copyWhole(file: string, copy: string): void {
 export function strangeRows(file: string): StrangeRows {
   const folder = mkdtempSync(join(tmpdir(), 'sidejar-strange-'));
   const copy = join(folder, 'k.sidejar');
-  let db: Sqlite | null = null;
+  let db: StrangeDatabase | null = null;
   try {
     const entry = entryAt(file);
     if (entry === null) throw new Failure('store-missing', phrase`There is no file at ${file}.`, ['file']);
@@ -93,10 +89,7 @@ export function strangeRows(file: string): StrangeRows {
     }
     refuseHollow(file);
     copyWhole(file, copy);
-    const Database = sqliteDriver();
-    db = new Database(copy);
-    for (const pragma of ['trusted_schema = OFF', 'cell_size_check = ON', 'mmap_size = 0', 'query_only = ON'])
-      db.pragma(pragma);
+    db = openStrangeDatabase(copy);
     const found: ReadableRow[] = [];
     let refused = 0;
     for (const table of carriedTables) {
