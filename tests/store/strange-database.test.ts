@@ -58,15 +58,11 @@ describe('openStrangeDatabase(copy)', () => {
     db.close();
   });
 
-  it('runs nothing that a table computes, and builds no text beyond 16 million letters', () => {
-    const computed = strange('CREATE TABLE jars (id, more AS (hex(zeroblob(1000))));INSERT INTO jars VALUES (1);');
-    expect(readAll(computed, 'SELECT id FROM jars').rows).toEqual([{ id: 1 }]);
-    expect(readAll(computed, 'SELECT more FROM jars').failure).toMatch(/not authorized|prohibited/);
-    computed.close();
-    const long = strange("INSERT INTO tasters VALUES (3, printf('%.*c', 17000000, 'x'));");
-    const { rows, failure } = readAll(long, 'SELECT name FROM tasters');
+  it('builds no text beyond 16 million letters; what came before is read', () => {
+    const db = strange("INSERT INTO tasters VALUES (3, printf('%.*c', 17000000, 'x'));");
+    const { rows, failure } = readAll(db, 'SELECT name FROM tasters');
     expect(rows).toHaveLength(2);
     expect(failure).toMatch(/too big/);
-    long.close();
+    db.close();
   });
 });
