@@ -12,15 +12,12 @@ const catalogue = JSON.parse(readFileSync(join(import.meta.dirname, '..', '..', 
 /** Where a screen says its words large: headings, leads and the names of fields, as they are seen. */
 const speaking = 'h1, h2, h3, h4, .page-head-lead, main label, main legend, main h2 + p, main h3 + p, .empty-words p';
 
-/** What every screen has from the shared parts. */
-const shared = 'h1, .page-head-lead, .field > label, .facts dt';
-
 /** The terms that this screen says in such places, in the program's own words: what people wrote is theirs. */
-async function termsOf(page: Page, where: string): Promise<TermName[]> {
+async function termsOf(page: Page): Promise<TermName[]> {
   const texts = await page.evaluate((selector) => {
     const seen = [...document.querySelectorAll(`:is(${selector}):not(dialog *, .unseen, .paper *)`)];
     return seen.filter((one) => one.checkVisibility()).map((one) => one.textContent.trim());
-  }, where);
+  }, speaking);
   return [...new Set(texts.filter((text) => text in catalogue).flatMap(termsIn))];
 }
 
@@ -155,8 +152,7 @@ async function wrongOn({ page }: Workbench, screens: readonly string[]): Promise
     await page.setViewportSize({ width: 1280, height: 860 });
     await goTo(page, screen);
     await openAll(page);
-    // The words on Data and in history are housekeeping; there what the shared parts say is held.
-    const said = await termsOf(page, /^\/(data|history)/.test(screen) ? shared : speaking);
+    const said = await termsOf(page);
     const pointer = await byPointer(page);
     const arrows = await byArrows(page, true);
     const fields = await byFields(page, true);

@@ -5,6 +5,7 @@ import { dayAndTime } from '#renderer/format/moments.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { OpenBeside } from './open-beside.tsx';
 import { sizeWords } from './size-words.ts';
 import { words } from './words.ts';
@@ -23,7 +24,9 @@ export function Backups() {
           </p>
           {copies.length === 0 ? null : (
             <div className="data-told" role="note">
-              <p>{words.strayCopies}</p>
+              <p>
+                <Explained words={words.strayCopies} />
+              </p>
               <ul>
                 {copies.map((name) => (
                   <li key={name} className="data-path">
@@ -45,7 +48,9 @@ export function Backups() {
             {restore.error === null ? null : <p className="field-fault">{restore.error.message}</p>}
           </div>
           {list.length === 0 ? (
-            <p className="soft">{words.noBackups}</p>
+            <p className="soft">
+              <Explained words={words.noBackups} />
+            </p>
           ) : (
             <RowList label={words.backups}>
               {list.map(({ name, kind, at, bytes }) => (

@@ -6,6 +6,7 @@ import { capital } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 /** What was removed, and the way back. */
@@ -16,7 +17,9 @@ export function Bin() {
     <Answer of={bin}>
       {({ entries }) =>
         entries.length === 0 ? (
-          <p className="soft">{words.binEmpty}</p>
+          <p className="soft">
+            <Explained words={words.binEmpty} />
+          </p>
         ) : (
           <RowList label={words.bin}>
             {entries.map(({ step, at, summary, rows }) => (

@@ -2,6 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { ask } from '#renderer/app/ask.ts';
 import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
 import { OpenBeside } from './open-beside.tsx';
@@ -34,7 +35,11 @@ export function Care() {
         </Button>
       </div>
       <div role="status" className="data-told">
-        {report.isSuccess ? <p>{words.reported}</p> : null}
+        {report.isSuccess ? (
+          <p>
+            <Explained words={words.reported} />
+          </p>
+        ) : null}
         {report.isError ? <p className="field-fault">{words.notReported}</p> : null}
         {backup.data === undefined ? null : (
           <p>
@@ -42,16 +47,22 @@ export function Care() {
           </p>
         )}
         {check.data === undefined ? null : check.data.ok ? (
-          <p>{words.sound}</p>
+          <p>
+            <Explained words={words.sound} />
+          </p>
         ) : (
           <>
-            <p>{words.problems}</p>
+            <p>
+              <Explained words={words.problems} />
+            </p>
             <ul>
               {check.data.problems.map((problem) => (
                 <li key={problem}>{problem}</li>
               ))}
             </ul>
-            <p>{words.rescueOffer}</p>
+            <p>
+              <Explained words={words.rescueOffer} />
+            </p>
             <div className="button-row">
               <Button disabled={rescue.isPending} onClick={() => rescue.mutate()}>
                 {rescue.isPending ? words.rescuing : words.rescue}

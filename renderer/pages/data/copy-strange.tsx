@@ -3,6 +3,7 @@ import { useLongRequest } from '#renderer/app/use-long-request.ts';
 import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import { carryWords } from './carry-words.ts';
 import { NearKitchens } from './near-kitchens.tsx';
@@ -15,8 +16,12 @@ export function CopyStrange() {
   const done = copy.value;
   return (
     <div className="subsection data-take">
-      <h3>{carryWords.strange}</h3>
-      <p className="soft">{carryWords.strangeLine}</p>
+      <h3>
+        <Explained words={carryWords.strange} />
+      </h3>
+      <p className="soft">
+        <Explained words={carryWords.strangeLine} />
+      </p>
       <NearKitchens
         isBusy={copy.isUnderWay}
         onCopy={(picked) => {

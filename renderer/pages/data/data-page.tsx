@@ -8,6 +8,7 @@ import { Button } from '#renderer/parts/button/button.tsx';
 import { SampleKitchenButton } from '#renderer/parts/empty-state/first-steps.tsx';
 import { Facts } from '#renderer/parts/facts/facts.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { Backups } from './backups.tsx';
 import { Bin } from './bin.tsx';
@@ -38,8 +39,14 @@ function Sample({ kitchen }: { readonly kitchen: Kitchen }) {
   if (kitchen.sampleRows === 0 && countsOf(kitchen).length > 0) return null;
   return (
     <section className="section">
-      <h2>{words.sample}</h2>
-      <p>{kitchen.sampleRows > 0 ? words.sampleLine(counted(kitchen.sampleRows, 'row')) : words.sampleOffer}</p>
+      <h2>
+        <Explained words={words.sample} />
+      </h2>
+      <p>
+        <Explained
+          words={kitchen.sampleRows > 0 ? words.sampleLine(counted(kitchen.sampleRows, 'row')) : words.sampleOffer}
+        />
+      </p>
       <div className="button-row">
         {kitchen.sampleRows > 0 ? (
           <Button disabled={remove.isPending} onClick={() => remove.mutate({})}>
@@ -63,21 +70,29 @@ export function DataPage() {
         {(value) => (
           <>
             <section className="section">
-              <h2>{words.kitchen}</h2>
+              <h2>
+                <Explained words={words.kitchen} />
+              </h2>
               <KitchenForm key={value.name} kitchen={value} />
               <Facts facts={[{ name: words.file, value: <span className="data-path">{value.file}</span> }]} />
               <Facts facts={countsOf(value)} />
             </section>
             <section className="section">
-              <h2>{words.care}</h2>
+              <h2>
+                <Explained words={words.care} />
+              </h2>
               <Care />
             </section>
             <section className="section">
-              <h2>{words.backups}</h2>
+              <h2>
+                <Explained words={words.backups} />
+              </h2>
               <Backups />
             </section>
             <section className="section">
-              <h2>{carryWords.title}</h2>
+              <h2>
+                <Explained words={carryWords.title} />
+              </h2>
               <ExportAll />
               <TakeInFile />
               <CopyStrange />
@@ -88,16 +103,24 @@ export function DataPage() {
       </Answer>
       <ThisWindow />
       <section className="section">
-        <h2>{words.bin}</h2>
-        <p className="soft">{words.binLead}</p>
+        <h2>
+          <Explained words={words.bin} />
+        </h2>
+        <p className="soft">
+          <Explained words={words.binLead} />
+        </p>
         <Bin />
       </section>
       <section className="section">
-        <h2>{words.history}</h2>
+        <h2>
+          <Explained words={words.history} />
+        </h2>
         <History />
       </section>
       <section className="section">
-        <h2>{words.eraseTaster}</h2>
+        <h2>
+          <Explained words={words.eraseTaster} />
+        </h2>
         <EraseTaster />
       </section>
       <MadeOf />

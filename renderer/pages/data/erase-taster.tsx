@@ -4,6 +4,7 @@ import { useRequest } from '#renderer/app/use-request.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { words } from './words.ts';
 
 /** Erases a taster for good; it can't be undone, so it is asked twice. */
@@ -28,10 +29,14 @@ export function EraseTaster() {
     <Answer of={tasters}>
       {({ tasters: list }) =>
         list.length === 0 ? (
-          <p className="soft">{words.noTasters}</p>
+          <p className="soft">
+            <Explained words={words.noTasters} />
+          </p>
         ) : (
           <form className="form data-form" onSubmit={send}>
-            <p>{words.eraseLead}</p>
+            <p>
+              <Explained words={words.eraseLead} />
+            </p>
             <Field label={words.eraseWho}>
               {(wiring) => (
                 <select

@@ -1,3 +1,4 @@
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { madeOf, type Part } from './made-of-list.ts';
 import { words } from './words.ts';
 
@@ -10,8 +11,12 @@ export function MadeOf({ parts = madeOf }: MadeOfProps) {
   const byLicence = [...Map.groupBy(parts, ({ licence }) => licence)].sort(([a], [b]) => a.localeCompare(b));
   return (
     <section className="section">
-      <h2>{words.madeOf}</h2>
-      <p>{words.madeOfLead}</p>
+      <h2>
+        <Explained words={words.madeOf} />
+      </h2>
+      <p>
+        <Explained words={words.madeOfLead} />
+      </p>
       {parts.length === 0 ? null : (
         <details>
           <summary>{words.madeOfShow(parts.length)}</summary>

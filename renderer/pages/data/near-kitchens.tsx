@@ -7,6 +7,7 @@ import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Row, RowList } from '#renderer/parts/row-list/row-list.tsx';
 import { ShowMore } from '#renderer/parts/row-list/show-more.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { nearWords } from './near-words.ts';
 import { plainName } from './plain-name.ts';
@@ -77,13 +78,19 @@ function Listed({ folders, onCopy, isBusy }: PickProps & { readonly folders: rea
   const closed = folders.filter(({ isReadable }) => !isReadable);
   return (
     <>
-      {filled.length === 0 ? <p className="soft">{nearWords.none}</p> : null}
+      {filled.length === 0 ? (
+        <p className="soft">
+          <Explained words={nearWords.none} />
+        </p>
+      ) : null}
       {filled.map((folder) => (
         <FolderList key={folder.folder} folder={folder} onCopy={onCopy} isBusy={isBusy} />
       ))}
       {closed.length === 0 ? null : (
         <div className="data-told" role="note">
-          <p>{nearWords.unreadable}</p>
+          <p>
+            <Explained words={nearWords.unreadable} />
+          </p>
           <ul>
             {closed.map(({ folder }) => (
               <li key={folder} className="data-path">
@@ -122,7 +129,9 @@ export function NearKitchens({ onCopy, isBusy }: PickProps) {
           <ChooseFile onCopy={onCopy} isBusy={isBusy} />
         ) : (
           <>
-            <p className="soft">{nearWords.lead}</p>
+            <p className="soft">
+              <Explained words={nearWords.lead} />
+            </p>
             <Listed folders={folders} onCopy={onCopy} isBusy={isBusy} />
             <div className="button-row">
               <Button weight="quiet" disabled={near.isFetching} onClick={() => void near.refetch()}>

@@ -5,6 +5,7 @@ import { useLongRequest } from '#renderer/app/use-long-request.ts';
 import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { CountedWork } from '#shared/carriage.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -29,8 +30,12 @@ export function ExportAll() {
   const bytes = (all.value?.files ?? []).reduce((sum, file) => sum + file.bytes, 0);
   return (
     <div className="subsection">
-      <h3>{carryWords.out}</h3>
-      <p className="soft">{carryWords.outLine}</p>
+      <h3>
+        <Explained words={carryWords.out} />
+      </h3>
+      <p className="soft">
+        <Explained words={carryWords.outLine} />
+      </p>
       <div className="button-row">
         <Button disabled={all.isUnderWay} onClick={() => void all.run({})}>
           {carryWords.export}
@@ -93,8 +98,12 @@ export function TakeInFile() {
   const found = look.value;
   return (
     <div className="subsection data-take">
-      <h3>{carryWords.in}</h3>
-      <p className="soft">{carryWords.inLine}</p>
+      <h3>
+        <Explained words={carryWords.in} />
+      </h3>
+      <p className="soft">
+        <Explained words={carryWords.inLine} />
+      </p>
       <Field label={carryWords.file} fault={fault ?? look.failure?.message}>
         {(wiring) => (
           <input

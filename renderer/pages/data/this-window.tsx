@@ -9,6 +9,7 @@ import {
   windowWays,
 } from '#renderer/format/window-ways.ts';
 import { Field } from '#renderer/parts/field/field.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { LanguageChoice } from './language-choice.tsx';
 import { windowWords } from './window-words.ts';
 
@@ -45,7 +46,9 @@ export function ThisWindow() {
   const { theme, hours, decimal, firstDay } = useSyncExternalStore(onWindowWays, windowWays);
   return (
     <section className="section">
-      <h2>{windowWords.title}</h2>
+      <h2>
+        <Explained words={windowWords.title} />
+      </h2>
       <div className="data-window">
         <LanguageChoice />
         <WayChoice

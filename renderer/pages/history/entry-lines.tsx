@@ -1,4 +1,5 @@
 import { useMeasures } from '#renderer/format/use-measures.ts';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import { type Change, type Entry, whatChanged } from './what-changed.ts';
 import { words } from './words.ts';
 
@@ -22,10 +23,25 @@ function ChangeLine({ change }: { readonly change: Change }) {
 /** What one change made of one row, part by part. */
 export function EntryLines({ entry }: { readonly entry: Entry }) {
   const measures = useMeasures();
-  if (entry.isErased) return <p className="soft">{words.erased}</p>;
-  if (entry.after === null) return <p className="soft">{words.removed}</p>;
+  if (entry.isErased)
+    return (
+      <p className="soft">
+        <Explained words={words.erased} />
+      </p>
+    );
+  if (entry.after === null)
+    return (
+      <p className="soft">
+        <Explained words={words.removed} />
+      </p>
+    );
   const changes = whatChanged(entry, measures);
-  if (changes.length === 0) return <p className="soft">{words.unchanged}</p>;
+  if (changes.length === 0)
+    return (
+      <p className="soft">
+        <Explained words={words.unchanged} />
+      </p>
+    );
   return (
     <dl className="cell-changes">
       {changes.map((change) => (

@@ -8,6 +8,7 @@ import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { ShowMore } from '#renderer/parts/row-list/show-more.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { type RecordedTable, recordedTables } from '#shared/recorded-tables.ts';
 import { EntryLines } from './entry-lines.tsx';
@@ -97,8 +98,18 @@ function History({ table, id }: { readonly table: RecordedTable; readonly id: st
         ) : (
           <>
             <PageHead above={<Whereabouts row={row} />} title={words.title} lead={words.lead} />
-            {row.isHere ? null : <p className="section soft">{words.notHere}</p>}
-            {isVeiled ? <p className="section">{words.veiled}</p> : <Entries of={row} />}
+            {row.isHere ? null : (
+              <p className="section soft">
+                <Explained words={words.notHere} />
+              </p>
+            )}
+            {isVeiled ? (
+              <p className="section">
+                <Explained words={words.veiled} />
+              </p>
+            ) : (
+              <Entries of={row} />
+            )}
             <RowParts of={row} parts={parts} />
           </>
         )

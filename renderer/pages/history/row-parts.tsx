@@ -5,6 +5,7 @@ import { useAnswer } from '#renderer/app/use-answer.ts';
 import { capital } from '#renderer/format/words.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { ShowMore } from '#renderer/parts/row-list/show-more.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { manyWords, type RecordedRow, wholeName } from './row-words.ts';
 import { words } from './words.ts';
@@ -58,8 +59,12 @@ export function RowParts({ of, parts }: { readonly of: RecordedRow; readonly par
   if (parts.length === 0) return null;
   return (
     <section className="section past-belongs" aria-labelledby="past-parts">
-      <h2 id="past-parts">{words.parts}</h2>
-      <p className="soft">{words.partsLine}</p>
+      <h2 id="past-parts">
+        <Explained words={words.parts} />
+      </h2>
+      <p className="soft">
+        <Explained words={words.partsLine} />
+      </p>
       {parts.map((part) => (
         <PartsOfTable key={part.table} of={of} part={part} />
       ))}

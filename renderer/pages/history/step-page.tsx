@@ -10,6 +10,7 @@ import { ButtonLink } from '#renderer/parts/button/button.tsx';
 import { EmptyState } from '#renderer/parts/empty-state/empty-state.tsx';
 import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { ShowMore } from '#renderer/parts/row-list/show-more.tsx';
+import { Explained } from '#renderer/parts/term/explained.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { EntryLines } from './entry-lines.tsx';
 import { ownersWords, wholeName } from './row-words.ts';
@@ -81,7 +82,13 @@ function StepRows({ step }: { readonly step: number }) {
             title={capital(found.summary)}
             lead={words.lead(`${dateWords(found.at)}, ${timeWords(found.at)}`, counted(found.total, 'row'))}
           />
-          {found.total === 0 ? <p className="section soft">{words.noRows}</p> : <Rows step={found} />}
+          {found.total === 0 ? (
+            <p className="section soft">
+              <Explained words={words.noRows} />
+            </p>
+          ) : (
+            <Rows step={found} />
+          )}
         </>
       )}
     </Answer>
