@@ -25,8 +25,10 @@ export function firstChunk(boot: string, main: string) {
     debugName: 'first',
     name(id: string, modules: Modules): string | null {
       if (inFirst === null) {
-        const early = behind(modules, boot);
-        inFirst = new Set([...behind(modules, main)].filter((one) => !early.has(one)));
+        const [early, all] = [boot, main].map((file) => behind(modules, file.replaceAll('\\', '/')));
+        if (early === undefined || all === undefined || all.size < 2)
+          throw new Error(`Nothing is imported by ${main}.`);
+        inFirst = new Set([...all].filter((one) => !early.has(one)));
       }
       return inFirst.has(id) ? 'first' : null;
     },

@@ -67,6 +67,8 @@ async function serve(words: StartWords, store: string, browser: string | null): 
   const desk = Promise.withResolvers<DeskLine>();
   const line = lineToCome(desk.promise);
   let window: ChildProcess | null = null;
+  let isEnding = false;
+  let hasDesk = false;
   const loopback = await startLoopback({
     line,
     page: join(dist, 'page'),
@@ -76,10 +78,12 @@ async function serve(words: StartWords, store: string, browser: string | null): 
     onReady: () => say(`The workbench is open: ${store}`),
   });
   async function end(code: number): Promise<void> {
+    isEnding = true;
     window?.removeAllListeners();
     window?.kill();
     await loopback.close();
-    await line.close();
+    // A desk that is still being built is not waited for.
+    if (hasDesk) await line.close();
     process.exit(code);
   }
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void end(0));
@@ -95,11 +99,13 @@ async function serve(words: StartWords, store: string, browser: string | null): 
   }
   try {
     desk.resolve(await openDesk(store));
+    hasDesk = true;
   } catch (error) {
     say(startFailure(error));
     desk.reject(error);
     await end(1);
   }
+  if (isEnding) return;
   const opened = await line.ask({ ask: 'start', name: 'kitchen:open', input: {} });
   if (!opened.ok) {
     say(opened.error.message);

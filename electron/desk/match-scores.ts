@@ -85,7 +85,14 @@ export function matchScores(
     `${score.taster_id}/${score.sample_id}/${score.attribute_id}/${score.replicate}`;
   const taken = new Map(stored.map((row) => [cellKey(row), 'stored' as 'stored' | number]));
   const places = new Map<string, { row: number | 'stored'; isShared: boolean }>();
-  for (const { taster_id, attribute_id, score } of stored) {
+  // A jar that was taken out holds no place.
+  const out = new Set(
+    kitchen.read
+      .all<{ id: string }>('SELECT id FROM samples WHERE tasting_id = ? AND taken_out_at IS NOT NULL', tasting.id)
+      .map(({ id }) => id),
+  );
+  for (const { taster_id, attribute_id, sample_id, score } of stored) {
+    if (out.has(sample_id)) continue;
     places.set(`${taster_id}/${attribute_id}/${score}`, { row: 'stored', isShared: false });
   }
   const accepted: MatchedScore[] = [];

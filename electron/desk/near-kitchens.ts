@@ -83,7 +83,7 @@ function folderOf(folder: string, open: string): Folder | null {
 /** The folders of kitchens, each once, by whatever name it goes. */
 function foldersNear(kitchenFile: string): string[] {
   const seenAlready = new Set<string>();
-  return [dirname(resolve(kitchenFile)), ...usual].filter((folder) => {
+  return [dirname(resolve(kitchenFile)), ...usual.map((folder) => resolve(folder))].filter((folder) => {
     const name = trueName(folder);
     if (seenAlready.has(name)) return false;
     seenAlready.add(name);

@@ -176,7 +176,7 @@ export const scoreHandlers: Handlers<
     const names = namesOfTasting(kitchen, tasting.id);
     const taster = named(names.taster(input.taster), ['taster']) as { id: string; name: string };
     const sample = named(names.sample(input.sample), ['sample']) as { id: string; code: string };
-    const summary = phrase`Note a remark of ${taster.name}`;
+    const summary = phrase`Note a remark`;
     return kitchen.write({ request: 'remarks:save', summary }, (writer) => {
       openTasting(writer, tasting.id);
       const before = writer.one<Row<'remarks'>>(

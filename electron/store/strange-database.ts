@@ -64,11 +64,19 @@ function guard(db: DatabaseSync, { constants }: typeof import('node:sqlite')): v
   });
 }
 
+function opened(open: () => DatabaseSync): DatabaseSync {
+  try {
+    return open();
+  } catch (error) {
+    throw named(error);
+  }
+}
+
 /** With limits, defensive mode and leave to read alone; null where this Node's SQLite has no limits. */
 function limited(file: string): StrangeDatabase | null {
   const sqlite = process.getBuiltinModule('node:sqlite') as typeof import('node:sqlite') | undefined;
   if (sqlite === undefined) return null;
-  const db = new sqlite.DatabaseSync(file, { limits, defensive: true } as DatabaseSyncOptions);
+  const db = opened(() => new sqlite.DatabaseSync(file, { limits, defensive: true } as DatabaseSyncOptions));
   try {
     if ((db as { limits?: unknown }).limits === undefined) {
       db.close();

@@ -1,3 +1,5 @@
+import { pageIsGoing } from './leaving.ts';
+
 /** A window that is covered paints nothing; nobody waits longer than this. */
 const most_ms = 100;
 
@@ -8,7 +10,7 @@ const most_ms = 100;
  */
 export function afterPaint(): Promise<void> {
   return new Promise((resolve) => {
-    if (document.hidden) {
+    if (document.hidden || pageIsGoing()) {
       resolve();
       return;
     }

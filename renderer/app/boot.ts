@@ -1,4 +1,5 @@
 import { layWords, type Translation, wordsOf } from '#core/words/laid-words.ts';
+import { phrase } from '#core/words/phrase.ts';
 import { layDecimal, windowWays } from '#renderer/format/window-ways.ts';
 import { afterPaint } from './after-paint.ts';
 import { findBridge } from './find-bridge.ts';
@@ -21,8 +22,14 @@ async function boot(): Promise<void> {
   const wanted = language === 'system' ? navigator.language : language;
   const isEnglish = wanted === 'en' || wanted.startsWith('en-');
   // The frame is shown before the rest is read: it is on its way meanwhile.
-  await Promise.all([afterPaint(), isEnglish ? null : layLanguage(wanted)]);
+  await Promise.all([afterPaint(), isEnglish ? null : layLanguage(wanted).catch(() => undefined)]);
   await import('./main.tsx');
 }
 
-void boot();
+boot().catch(() => {
+  // Else an empty frame would stay.
+  const said = document.createElement('p');
+  said.setAttribute('role', 'alert');
+  said.textContent = phrase`The page could not be read whole. Reload it, or start the workbench again.`;
+  document.querySelector('main')?.replaceChildren(said);
+});

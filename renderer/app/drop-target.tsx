@@ -5,12 +5,12 @@ import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import { Failure } from '#shared/failure.ts';
 import { droppedFile } from './dropped-file.ts';
 import { handFile } from './handed-file.ts';
-import { openDroppedKitchen } from './open-dropped-kitchen.ts';
+import { nearKitchen, openNear } from './open-dropped-kitchen.ts';
 
 const words = {
   opened: (name: string) => phrase`Opened ${name}.`,
   notNear: (name: string) =>
-    phrase`A browser does not tell where a dropped file lies, and ${name} was not found in the usual folders. Write here where it lies.`,
+    phrase`A browser does not tell where a dropped file lies, and none of the kitchens in the usual folders is surely ${name}. Choose it here, or write where it lies.`,
   cant: phrase`The kitchen could not be opened.`,
 } as const;
 
@@ -25,7 +25,14 @@ export function DropTarget() {
   useEffect(() => {
     const openKitchen = async (file: File) => {
       try {
-        if (await openDroppedKitchen(file)) return say({ kind: 'done', words: words.opened(file.name) });
+        const place = await nearKitchen(file);
+        if (place !== null) {
+          // What is half typed goes to the kitchen that it belongs to first.
+          go('/');
+          await new Promise((settled) => setTimeout(settled, 300));
+          await openNear(place);
+          return say({ kind: 'done', words: words.opened(place) });
+        }
         go('/data');
         say({ kind: 'fault', words: words.notNear(file.name) });
       } catch (error) {

@@ -5,7 +5,7 @@ export type DropAnswer = { readonly go: string } | { readonly say: string } | { 
 
 const words = {
   nowhere: phrase`A table can be dropped on a tasting’s page (scores) or on a trial’s page (readings).`,
-  unknown: phrase`Files that can be dropped here: a trial or kitchen.json, and tables as CSV, TSV or JSON on a trial or a tasting.`,
+  unknown: phrase`Files that can be dropped here: a kitchen, a trial or kitchen.json, and tables as CSV, TSV or JSON on a trial or a tasting.`,
 } as const;
 
 /**

@@ -15,16 +15,14 @@ export function sameKitchen({ name, size, lastModified }: Dropped, folders: read
   return same.length === 1 ? (same[0]?.file ?? null) : null;
 }
 
-/**
- * Opens a kitchen that was dropped on a page which is not told where its file lies.
- *
- * @returns whether it was found near at hand
- * @throws Failure where it was found and can't be opened
- */
-export async function openDroppedKitchen(file: Dropped): Promise<boolean> {
+/** Where a dropped kitchen lies; null where it is not surely one of those near at hand. */
+export async function nearKitchen(file: Dropped): Promise<string | null> {
   const { folders } = await ask('kitchens:near', {});
-  const place = sameKitchen(file, folders);
-  if (place === null) return false;
-  await ask('kitchen:openNear', { file: place });
-  return true;
+  return sameKitchen(file, folders);
+}
+
+/** Opens a kitchen near at hand in this one's place, once everything asked before is answered. */
+export async function openNear(file: string): Promise<void> {
+  await ask('undo:state', {});
+  await ask('kitchen:openNear', { file });
 }

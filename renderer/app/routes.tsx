@@ -55,8 +55,8 @@ export function Routes() {
         <Route path="/trials/:id/photos">{({ id }) => <PhotosPage id={id} />}</Route>
         <Route path="/trials/:id/readings">{({ id }) => <ReadingsImportPage id={id} />}</Route>
         <Route path="/trials/:id/taste">{({ id }) => <TastePage id={id} />}</Route>
-        <Route path="/trials/:id/taste/new">{({ id }) => <BuildPage id={id} />}</Route>
-        <Route path="/trials/:id/taste/alone">{({ id }) => <BuildPage id={id} isAlone />}</Route>
+        <Route path="/trials/:id/taste/new">{({ id }) => <BuildPage key={id} id={id} />}</Route>
+        <Route path="/trials/:id/taste/alone">{({ id }) => <BuildPage key={`alone ${id}`} id={id} isAlone />}</Route>
         <Route path="/tastings/:id">{({ id }) => <TastingPage id={id} />}</Route>
         <Route path="/tastings/:id/pour">{({ id }) => <PourPage id={id} />}</Route>
         <Route path="/tastings/:id/alone">{({ id }) => <AlonePage id={id} />}</Route>

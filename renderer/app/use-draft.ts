@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { ask } from './ask.ts';
+import { pageIsGoing } from './leaving.ts';
 
 const settles_ms = 400;
 
@@ -44,7 +45,8 @@ export function useDraft<Draft>(kind: DraftKind<Draft> | null): HeldDraft<Draft>
   const keep = useCallback((body: Draft | null): Promise<unknown> => {
     const { name: keptAs } = latest.current ?? {};
     if (keptAs === undefined) return Promise.resolve();
-    const kept = line.current.then(() => ask('drafts:keep', { name: keptAs, body }));
+    const send = () => ask('drafts:keep', { name: keptAs, body });
+    const kept = pageIsGoing() ? send() : line.current.then(send);
     line.current = kept.catch(() => undefined);
     return kept;
   }, []);
@@ -56,7 +58,11 @@ export function useDraft<Draft>(kind: DraftKind<Draft> | null): HeldDraft<Draft>
     unkept.current = null;
     keep(latest.current?.isUntouched(body) === true ? null : body).then(
       () => setIsKept(true),
-      () => setIsKept(false),
+      () => {
+        // It goes again with the next change, or when the page is left.
+        unkept.current ??= body;
+        setIsKept(false);
+      },
     );
   }, [keep]);
 

@@ -90,6 +90,8 @@ describe('places of a ranking', () => {
       reason: 'spilled',
     });
     await test.ask('scores:enter', { tasting, scores: [place(c, null)] });
+    const table = `taster,sample,attribute,score\nTaster A,${c},place,1\n`;
+    expect(await test.ask('scores:import', { tasting, table, preview: true })).toEqual({ accepted: 1, refused: [] });
     await test.ask('scores:enter', { tasting, scores: [place(c, 1)] });
   });
 });

@@ -149,7 +149,7 @@ test('by keyboard alone: the figures behind the answer, every figure as CSV, and
   const found = await sample.ask('findings:read', { trial });
   expect(rows.filter(({ kind }) => kind === 'score')).toHaveLength(found.scores.length);
 
-  const details = page.getByText('For those who want the figures');
+  const details = page.locator('summary').filter({ hasText: 'For those who want the figures' });
   for (let press = 0; press < 80; press += 1) {
     await page.keyboard.press('Tab');
     if (await details.evaluate((element) => element === document.activeElement)) break;

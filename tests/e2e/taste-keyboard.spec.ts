@@ -97,6 +97,27 @@ test('a score is taken back by undo, from the sheet and without the mouse', asyn
   expect(scores.map(({ score }) => score)).toEqual([4]);
 });
 
+test('what is typed just before the window is reloaded is kept: a score, and a half-made plan', async ({
+  workbench,
+}) => {
+  const { page } = workbench;
+  const { tasting, tasters } = await builtTasting(workbench);
+  await workbench.open(`/tastings/${tasting}/sheet/${tasters[0]?.id}`);
+  await page.locator('table input[data-attribute]').first().focus();
+  await page.keyboard.press('7');
+  await page.reload();
+  await expect
+    .poll(async () => (await workbench.ask('scores:list', { tasting })).scores.map(({ score }) => score))
+    .toEqual([7]);
+  await page.evaluate(() => {
+    location.hash = '/trials/new';
+  });
+  const question = page.getByLabel('What do you want to know?');
+  await question.fill('Is it kept?');
+  await page.reload();
+  await expect(question).toHaveValue('Is it kept?');
+});
+
 test('a tasting is built, scored and closed with the keyboard alone', async ({ workbench }) => {
   const { page } = workbench;
   const { trial } = await tasteKitchen(workbench, []);

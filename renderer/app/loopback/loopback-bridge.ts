@@ -1,6 +1,7 @@
 import { phrase } from '#core/words/phrase.ts';
 import type { Bridge, DeskEvent } from '#shared/carriage.ts';
 import type { Envelope, FailureCode } from '#shared/failure.ts';
+import { pageIsGoing } from '../leaving.ts';
 import { eventStream } from './event-stream.ts';
 
 export const keyHeader = 'x-sidejar-key';
@@ -52,7 +53,10 @@ export function loopbackBridge({ key, fetch: carry = fetch, firstPause_ms = 500 
   return {
     async ask(message) {
       try {
-        const response = await carry('/ask', { method: 'POST', headers, body: JSON.stringify(message) });
+        const body = JSON.stringify(message);
+        // What is sent as the page goes must outlive it; a browser lets so much of it stand in all.
+        const keepalive = pageIsGoing() && body.length < 30_000;
+        const response = await carry('/ask', { method: 'POST', headers, body, ...(keepalive ? { keepalive } : {}) });
         const answer: unknown = await response.json().catch(() => null);
         if (isEnvelope(answer)) return answer;
         if (response.status === 401 || response.status === 403) return failed('not-allowed', shut());

@@ -70,7 +70,11 @@ export function ThisWindow() {
           ways={decimalWays}
           words={windowWords.decimalWays}
           chosen={decimal}
-          onChoose={(way) => changeWindowWays({ decimal: way })}
+          onChoose={(way) => {
+            changeWindowWays({ decimal: way });
+            // Hints were said when their file was read.
+            location.reload();
+          }}
         />
         <WayChoice
           label={windowWords.firstDay}

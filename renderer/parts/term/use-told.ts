@@ -129,7 +129,7 @@ class Watch {
     this.tell();
   };
 
-  /** What was told may have gone from the page, or come into it under the focus. */
+  /** What was told may have gone from the page. */
   readonly placesChanged = (): void => {
     if (this.hovered?.element.isConnected === false) this.hovered = null;
     if (this.focused?.element.isConnected === false) this.focused = null;

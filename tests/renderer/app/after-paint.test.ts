@@ -25,6 +25,13 @@ describe('afterPaint()', () => {
     const leaving = afterPaint();
     window.dispatchEvent(new Event('pagehide'));
     await leaving;
+    // Whoever begins to wait while the page goes is not kept waiting either.
+    let isOver = false;
+    window.addEventListener('pagehide', () => void afterPaint().then(() => (isOver = true)), { once: true });
+    window.dispatchEvent(new Event('pagehide'));
+    await Promise.resolve();
+    expect(isOver).toBe(true);
+    window.dispatchEvent(new Event('pageshow'));
     const start = performance.now();
     await afterPaint();
     expect(performance.now() - start).toBeGreaterThan(50);
