@@ -56,6 +56,7 @@ function Entries({ of }: { readonly of: RecordedRow }) {
           {entries.length < limit || limit >= most ? null : (
             <ShowMore onMore={() => setLimit(Math.min(most, limit * 3))}>{words.more}</ShowMore>
           )}
+          {entries.length < most ? null : <p className="soft">{words.onlyLatest(most)}</p>}
         </>
       )}
     </Answer>

@@ -51,7 +51,10 @@ const rowWords: Readonly<Record<RecordedTable, RowWords>> = {
     many: phrase`Tasters set aside`,
   },
   discriminations: { one: (name) => phrase`the test “${name}”`, many: phrase`Tests of two jars` },
-  presentations: { one: (name) => phrase`a tray of round ${name}`, many: phrase`Trays` },
+  presentations: {
+    one: (name) => withName(phrase`a tray`, phrase`a tray of round ${name}`, name),
+    many: phrase`Trays`,
+  },
   house_recipes: { one: (name) => phrase`the house recipe “${name}”`, many: phrase`House recipes` },
   recipe_versions: { one: (name) => phrase`version ${name}`, many: phrase`Its versions` },
   version_sources: { one: (name) => phrase`it comes from jar ${name}`, many: phrase`Where it comes from` },

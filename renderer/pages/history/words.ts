@@ -16,6 +16,7 @@ export const words = {
   no: phrase`no`,
   undone: phrase`later undone`,
   more: phrase`Show earlier changes`,
+  onlyLatest: (count: number) => phrase`Only its latest ${count} changes are shown.`,
   veiled: phrase`Its history tells which jar is behind which code. It can be read here once the cups are revealed.`,
   notHere: phrase`It was removed. What can come back lies in the bin, on Data.`,
   parts: phrase`What belongs to it`,
