@@ -20,6 +20,9 @@ const words = {
   notDrawn: phrase`The picture could not be drawn. The table beside the chart holds the same figures.`,
 } as const;
 
+const look_ms = 100;
+const looks = 100;
+
 interface TakeChartProps {
   readonly picture: PictureWords;
   /** The means as tab-separated text, for the clipboard. */
@@ -35,9 +38,14 @@ export function TakeChart({ picture, figures, csv, drawing }: TakeChartProps) {
   const { say } = useToasts();
   const { title } = picture;
 
-  function drawn(): ChartSvg | null {
-    const svg = drawing.current?.querySelector('svg') ?? null;
-    return svg === null ? null : chartSvg(svg, picture);
+  /** The drawing; its library may still be on its way. */
+  async function drawn(): Promise<ChartSvg> {
+    for (let look = 0; look < looks; look += 1) {
+      const svg = drawing.current?.querySelector('svg') ?? null;
+      if (svg !== null) return chartSvg(svg, picture);
+      await new Promise((again) => setTimeout(again, look_ms));
+    }
+    throw new Error('There is no drawing.');
   }
 
   async function copy(item: () => ClipboardItem | null, done: string): Promise<void> {
@@ -61,16 +69,8 @@ export function TakeChart({ picture, figures, csv, drawing }: TakeChartProps) {
     }
   }
 
-  const svgBlob = () => {
-    const svg = drawn();
-    if (svg === null) throw new Error('There is no drawing.');
-    return new Blob([svg.text], { type: 'image/svg+xml' });
-  };
-  const pngBlob = async () => {
-    const svg = drawn();
-    if (svg === null) throw new Error('There is no drawing.');
-    return chartPicture(svg);
-  };
+  const svgBlob = async () => new Blob([(await drawn()).text], { type: 'image/svg+xml' });
+  const pngBlob = async () => chartPicture(await drawn());
   const acts: readonly (readonly [string, () => Promise<void>])[] = [
     [words.savePng, () => save('png', pngBlob)],
     [words.saveSvg, () => save('svg', svgBlob)],
