@@ -4,6 +4,8 @@ import { type Sqlite, sqliteDriver } from '#store/sqlite-driver.ts';
 const writes = 300;
 const rowsEach = 10;
 const reads = 3000;
+/** A kitchen that was measured before holds the names of that time. */
+const run = Date.now().toString(36);
 
 function median(values: readonly number[]): number {
   return [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
@@ -35,7 +37,12 @@ export async function againstBare(file: string): Promise<void> {
   const add = (kitchen: Awaited<ReturnType<typeof openKitchen>>, number: number) =>
     kitchen.write(note, (writer) => {
       for (let row = 0; row < rowsEach; row += 1) {
-        writer.insert('tasters', { name: `Bench ${number}/${row}`, avoids: '[]', avoids_alcohol: 0, note: null });
+        writer.insert('tasters', {
+          name: `Bench ${run} ${number}/${row}`,
+          avoids: '[]',
+          avoids_alcohol: 0,
+          note: null,
+        });
       }
     });
   // A second connection whose statements are caught once: the bare side runs the very same, with fresh keys.
@@ -50,7 +57,7 @@ export async function againstBare(file: string): Promise<void> {
   bare.pragma('foreign_keys = ON');
   const prepared = pattern.map(({ sql, values }) => ({ statement: bare.prepare(sql), values, sql }));
   const freshId = (number: number, at: number) =>
-    `bare${String(number).padStart(8, '0')}-${String(at).padStart(23, '0')}`;
+    `${run.slice(-4)}${String(number).padStart(8, '0')}-${String(at).padStart(23, '0')}`;
   const runBare = (number: number) =>
     bare
       .transaction(() => {
@@ -61,7 +68,7 @@ export async function againstBare(file: string): Promise<void> {
         for (const { statement, values, sql } of prepared) {
           if (sql.startsWith('INSERT INTO tasters')) {
             row += 1;
-            statement.run({ ...(values[0] as object), id: freshId(number, row), name: `Bare ${number}/${row}` });
+            statement.run({ ...(values[0] as object), id: freshId(number, row), name: `Bare ${run} ${number}/${row}` });
           } else if (sql.startsWith('INSERT INTO changes')) {
             change += 1;
             statement.run(change, step, ...values.slice(2, 3), freshId(number, row), ...values.slice(4));
