@@ -8,10 +8,10 @@ import { found } from './found.ts';
 import type { Handlers } from './handler.ts';
 import { todaysNeeds } from './todays-needs.ts';
 
-type SnoozeColumn = 'jar_id' | 'base_id' | 'culture_id' | 'tasting_id';
+type PutOffColumn = 'jar_id' | 'base_id' | 'culture_id' | 'tasting_id';
 
 interface PutOff {
-  readonly column: SnoozeColumn;
+  readonly column: PutOffColumn;
   readonly id: string;
   readonly name: string;
 }
@@ -22,7 +22,7 @@ function ownZone(): string {
 
 /** What is put off, each looked up so that a wrong id is answered at its field. */
 function putOffs(kitchen: Kitchen, { jars = [], base, culture, tasting }: InputOf<'today:putOff'>): PutOff[] {
-  const one = (table: TableName & ('bases' | 'cultures' | 'tastings'), id: string | undefined, column: SnoozeColumn) =>
+  const one = (table: TableName & ('bases' | 'cultures' | 'tastings'), id: string | undefined, column: PutOffColumn) =>
     id === undefined
       ? []
       : [{ column, id, name: found(kitchen.read.row(table, id), column.slice(0, -3), column.slice(0, -3)).name }];
@@ -37,7 +37,7 @@ function putOffs(kitchen: Kitchen, { jars = [], base, culture, tasting }: InputO
   ];
 }
 
-const none: Pick<Columns<'snoozes'>, SnoozeColumn> = {
+const none: Pick<Columns<'snoozes'>, PutOffColumn> = {
   jar_id: null,
   base_id: null,
   culture_id: null,

@@ -1,6 +1,6 @@
 import { localTime } from '#core/trial/local-day.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { fedCultures, needingJars, openTastings, type Snooze, snoozesAfter, unstrainedBases } from '#store/needing.ts';
+import { fedCultures, needingJars, openTastings, type PutOff, putOffsAfter, unstrainedBases } from '#store/needing.ts';
 import type { Reader } from '#store/reader.ts';
 import {
   type Clock,
@@ -23,27 +23,27 @@ function named(row: { id: string; name: string; is_sample: 0 | 1 }) {
   return { id: row.id, name: row.name, isSample: row.is_sample === 1 };
 }
 
-function snoozeKey(subject: string, need: string): string {
+function putOffKey(subject: string, need: string): string {
   return `${need} ${subject}`;
 }
 
 /** The latest of each thing that is put off. */
-function snoozed(read: Reader, now: string): ReadonlyMap<string, Snooze> {
-  const found = new Map<string, Snooze>();
-  for (const snooze of snoozesAfter(read, now)) {
-    const key = snoozeKey(snooze.subject, snooze.need);
+function allPutOff(read: Reader, now: string): ReadonlyMap<string, PutOff> {
+  const found = new Map<string, PutOff>();
+  for (const putOff of putOffsAfter(read, now)) {
+    const key = putOffKey(putOff.subject, putOff.need);
     const before = found.get(key);
-    if (before === undefined || before.until_at < snooze.until_at) found.set(key, snooze);
+    if (before === undefined || before.until_at < putOff.until_at) found.set(key, putOff);
   }
   return found;
 }
 
-function whole(single: SingleNeed, subject: Subject, id: string, clock: Clock, snooze: Snooze | undefined): Need {
-  const when = snooze === undefined ? single.when : 'put-off';
+function whole(single: SingleNeed, subject: Subject, id: string, clock: Clock, putOff: PutOff | undefined): Need {
+  const when = putOff === undefined ? single.when : 'put-off';
   const place = subject.trial !== null && subject.tasting === null ? subject.trial.id : id;
   const day = localTime(single.dueAt, clock.zone).day;
   return {
-    key: [single.kind, when, place, day, ...(snooze === undefined ? [] : [snooze.until_at, snooze.reason ?? ''])].join(
+    key: [single.kind, when, place, day, ...(putOff === undefined ? [] : [putOff.until_at, putOff.reason ?? ''])].join(
       ' ',
     ),
     kind: single.kind,
@@ -51,7 +51,7 @@ function whole(single: SingleNeed, subject: Subject, id: string, clock: Clock, s
     dueAt: single.dueAt,
     ...subject,
     basis: single.basis,
-    putOff: snooze === undefined ? null : { ids: [snooze.id], until: snooze.until_at, reason: snooze.reason },
+    putOff: putOff === undefined ? null : { ids: [putOff.id], until: putOff.until_at, reason: putOff.reason },
   };
 }
 
@@ -80,9 +80,9 @@ function grouped(needs: readonly Need[]): Need[] {
 
 /** Everything that wants something: what is overdue first, then today's by the hour, then what comes, then what is put off. */
 export function todaysNeeds(read: Reader, clock: Clock): Need[] {
-  const off = snoozed(read, clock.now);
+  const off = allPutOff(read, clock.now);
   const make = (single: SingleNeed, subject: Subject, id: string) =>
-    whole(single, subject, id, clock, off.get(snoozeKey(id, single.kind)));
+    whole(single, subject, id, clock, off.get(putOffKey(id, single.kind)));
   // A day more than is waited for: the days themselves are judged jar by jar.
   const outSince = new Date(Date.parse(clock.now) - (tasteWithin_days + 2) * 86_400_000).toISOString();
   const ofJars = needingJars(read, outSince).flatMap((jar) => {

@@ -98,7 +98,7 @@ export function openTastings(read: Reader): NeedingTasting[] {
     WHERE g.closed_at IS NULL`);
 }
 
-export interface Snooze {
+export interface PutOff {
   readonly id: string;
   readonly subject: string;
   readonly need: string;
@@ -107,8 +107,8 @@ export interface Snooze {
 }
 
 /** What is put off beyond `now`. */
-export function snoozesAfter(read: Reader, now: string): Snooze[] {
-  return read.all<Snooze>(
+export function putOffsAfter(read: Reader, now: string): PutOff[] {
+  return read.all<PutOff>(
     `SELECT id, coalesce(jar_id, base_id, culture_id, tasting_id) AS subject, need, until_at, reason
      FROM snoozes WHERE until_at > ?`,
     now,
