@@ -41,6 +41,11 @@ export function isBuilt(): boolean {
   return existsSync(stamp) && readFileSync(stamp, 'utf8') === sourceHash(root);
 }
 
+/** Whether there is anything to show at all while it is looked whether it is up to date. */
+export function wasEverBuilt(): boolean {
+  return existsSync(stamp);
+}
+
 /** Builds page, desk, window and bridge into dist/. */
 export async function buildAll(options: { quiet?: boolean } = {}): Promise<void> {
   const quiet = options.quiet ?? false;

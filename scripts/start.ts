@@ -7,7 +7,7 @@ import { lineToCome } from '#hosts/line-to-come.ts';
 import { type Loopback, startLoopback } from '#hosts/loopback/loopback-server.ts';
 import { Failure } from '#shared/failure.ts';
 import { freeProfile, openBrowserWindow } from './browser-window.ts';
-import { buildWhenStale } from './build.ts';
+import { buildWhenStale, wasEverBuilt } from './build.ts';
 import { findBrowser, hasDisplay } from './find-browser.ts';
 import { readStartWords, type StartWords } from './start-words.ts';
 import { tellAddresses } from './tell-address.ts';
@@ -127,6 +127,8 @@ async function start(): Promise<void> {
       process.exit(await openElectron(electron, store));
     }
   }
+  // The first time the window would stand blank for as long as it takes.
+  if (!wasEverBuilt()) await buildWhenStale(say);
   await serve(words, store, words.serve || !hasDisplay() ? null : findBrowser());
 }
 

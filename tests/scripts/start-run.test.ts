@@ -12,7 +12,9 @@ it('npm start -- --serve prints an address, serves its page, and Ctrl+C ends it 
   const child = spawn(process.execPath, [join(root, 'scripts/start.ts'), '--serve', '--store', store], { cwd: root });
   let said = '';
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (part: Buffer) => (said += part.toString()));
-  const gone = new Promise<number | null>((resolve) => child.once('exit', resolve));
+  const gone = new Promise<number | NodeJS.Signals | null>((resolve) =>
+    child.once('exit', (code, signal) => resolve(code ?? signal)),
+  );
   if (wasBuilt) {
     await expect.poll(() => said, { timeout: 20_000 }).toMatch(/http:\/\/127\.0\.0\.1:\d+\/#ticket=/);
     const [address = ''] = /http:\/\/127\.0\.0\.1:\d+\//.exec(said) ?? [];
@@ -21,6 +23,7 @@ it('npm start -- --serve prints an address, serves its page, and Ctrl+C ends it 
     await expect.poll(() => said, { timeout: 20_000 }).toContain('Building the workbench');
   }
   child.kill('SIGINT');
-  expect(await gone).toBe(0);
+  // Before there is anything to tidy up the system's own way will do.
+  expect(wasBuilt ? [0] : [0, 'SIGINT']).toContain(await gone);
   expect(said).not.toContain('has stopped');
 }, 60_000);
