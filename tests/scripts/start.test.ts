@@ -56,15 +56,27 @@ describe('findBrowser(platform, env)', () => {
 });
 
 describe('the count over all runners', () => {
-  it('counts a file that could not be loaded as a failure', () => {
+  it('counts a file that could not be loaded as a failure, and tells each failure again in few lines', () => {
     const report = {
       numPassedTests: 2,
-      numFailedTests: 1,
       testResults: [
-        { status: 'failed', assertionResults: [] },
-        { status: 'failed', assertionResults: [{ status: 'failed', fullName: 'a' }] },
+        { name: 'x.test.ts', status: 'failed', message: 'No such module', assertionResults: [] },
         {
+          name: 'y.test.ts',
+          status: 'failed',
+          message: '',
+          assertionResults: [
+            {
+              status: 'failed',
+              fullName: 'a',
+              failureMessages: [`\u001b[31mexpected 1\u001b[39m\n\n  to be 2${'\nat'.repeat(50)}`],
+            },
+          ],
+        },
+        {
+          name: 'z.test.ts',
           status: 'passed',
+          message: '',
           assertionResults: [
             { status: 'passed', fullName: 'b' },
             { status: 'pending', fullName: 'c' },
@@ -72,13 +84,17 @@ describe('the count over all runners', () => {
         },
       ],
     };
-    expect(countVitest(JSON.stringify(report))).toEqual({ passed: 2, failed: 2, skipped: ['c'] });
+    expect(countVitest(JSON.stringify(report))).toEqual({
+      passed: 2,
+      failed: ['x.test.ts\n    No such module', `y.test.ts: a\n    expected 1\n    to be 2${'\n    at'.repeat(6)}`],
+      skipped: ['c'],
+    });
   });
 
-  it('names each skipped end-to-end test with its reason, and counts errors outside tests', () => {
+  it('names each skipped end-to-end test with its reason, each failed one with its error, and counts errors outside tests', () => {
     const spec = (title: string, status: string, annotations: object[] = []) => ({
       title,
-      tests: [{ status, annotations }],
+      tests: [{ status, annotations, results: [{ error: { message: 'first' } }, { error: { message: 'last' } }] }],
     });
     const report = {
       errors: [{}],
@@ -91,9 +107,9 @@ describe('the count over all runners', () => {
     };
     expect(countPlaywright(JSON.stringify(report))).toEqual({
       passed: 2,
-      failed: 2,
+      failed: ['outside the tests', 'b\n    last'],
       skipped: ['c (no runtime)'],
-      late: ['d'],
+      late: ['d\n    first'],
     });
   });
 });
