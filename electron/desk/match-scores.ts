@@ -98,7 +98,10 @@ export function matchScores(
   const accepted: MatchedScore[] = [];
 
   const matched = table.scores.flatMap((written, position) => {
-    if (position % 2000 === 0) watch.assertGoing();
+    if (position % 2000 === 0) {
+      watch.assertGoing();
+      watch.progress(position, table.scores.length);
+    }
     if (unknownColumns.has(written.attribute)) return [];
     const found = matchOne(names, written);
     if (!('code' in found)) return [{ written, found }];

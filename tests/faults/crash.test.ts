@@ -24,11 +24,13 @@ describe('a program that is killed', () => {
     const report = await killRuns({
       tries: 300,
       seed: 4,
+      meets: named,
       child: child.file,
       bases: { 'a kitchen of today': base.file, 'an older kitchen': oldKitchen },
     });
     expect(report.problems).toEqual([]);
-    expect(report).toMatchObject({ tries: 300, survived: 300, lost: 0 });
+    expect(report.tries).toBeGreaterThanOrEqual(300);
+    expect(report).toMatchObject({ survived: report.tries, lost: 0 });
     // The kills must have met the work itself, not only the pauses: many kinds of it, and the opening of an older kitchen.
     expect(Object.keys(report.during).length).toBeGreaterThan(12);
     expect(report.during['opening an older kitchen']).toBeGreaterThan(5);

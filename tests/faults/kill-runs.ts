@@ -106,6 +106,13 @@ function watch(process: ChildProcess): Running {
   };
 }
 
+/** After which acknowledgements an act of this kind follows: the first is the opening's. */
+function placesOf(kind?: string): number[] {
+  return Array.from({ length: acts }, (_, place) => place + 1).filter(
+    (place) => kind === undefined || actName(place - 1) === kind,
+  );
+}
+
 async function courseOf(child: string, base: string, folder: string): Promise<Course> {
   const file = join(folder, 'course.sidejar');
   copyFileSync(base, file);
@@ -172,13 +179,15 @@ async function lookThrough(
   }
 }
 
-async function oneTry(child: string, base: Base, random: SeededRandom, folder: string) {
+/** @param meets the kind of work that is to be under way; without it any, or the opening */
+async function oneTry(child: string, base: Base, random: SeededRandom, folder: string, meets?: string) {
   const own = mkdtempSync(join(folder, 'try-'));
   const file = join(own, 'k.sidejar');
   copyFileSync(base.file, file);
   // One in five is ended while it opens, and there an older kitchen is brought up to date.
-  const opens = random.uniform() < 0.2;
-  const after = opens ? 0 : 1 + Math.floor(random.uniform() * acts);
+  const opens = meets === undefined && random.uniform() < 0.2;
+  const chosen = placesOf(meets);
+  const after = opens ? 0 : (chosen[Math.floor(random.uniform() * chosen.length)] ?? 1);
   const from = opens ? undefined : base.course[after - 1];
   const span_ms = opens ? 60 : (base.course[after]?.at ?? 0) - (from?.at ?? 0);
   const wait_ms = random.uniform() * 1.3 * span_ms;
@@ -196,38 +205,52 @@ async function oneTry(child: string, base: Base, random: SeededRandom, folder: s
   return { faults, under, unsaid: at === 1 };
 }
 
+/** More tries than this don't help: the kind of work can't be met. */
+const mostMore = 40;
+
 export interface KillOptions {
   readonly tries: number;
   readonly seed: number;
   readonly child: string;
   /** Kitchens to work on, by a word for each. */
   readonly bases: Readonly<Record<string, string>>;
+  /** Kinds of work that must be met: where chance passed one by, more tries are made for it. */
+  readonly meets?: readonly string[];
   /** How many processes at once. */
   readonly atOnce?: number;
 }
 
-export async function killRuns({ tries, seed, child, bases: files, atOnce = 2 }: KillOptions): Promise<KillReport> {
+export async function killRuns({
+  tries: least,
+  seed,
+  child,
+  bases: files,
+  meets = [],
+  atOnce = 2,
+}: KillOptions): Promise<KillReport> {
   const folder = mkdtempSync(join(tmpdir(), 'sidejar-kill-'));
   const bases: Base[] = [];
   for (const [name, file] of Object.entries(files))
     bases.push({ name, file, course: await courseOf(child, file, folder) });
   const during: Record<string, number> = {};
   const problems: string[] = [];
-  let [survived, unsaid, next] = [0, 0, 0];
+  let [survived, unsaid, tries] = [0, 0, 0];
+  async function oneMore(meets?: string): Promise<void> {
+    const number = tries;
+    tries += 1;
+    const base = bases[number % bases.length];
+    if (base === undefined) return;
+    const done = await oneTry(child, base, seededRandom(seed * 1_000_003 + number), folder, meets);
+    during[done.under] = (during[done.under] ?? 0) + 1;
+    if (done.unsaid) unsaid += 1;
+    if (done.faults.length === 0) survived += 1;
+    else problems.push(`try ${number} (${base.name}, during ${done.under}): ${done.faults.join('; ')}`);
+  }
   async function worker(): Promise<void> {
-    while (next < tries) {
-      const number = next;
-      next += 1;
-      const base = bases[number % bases.length];
-      if (base === undefined) return;
-      const done = await oneTry(child, base, seededRandom(seed * 1_000_003 + number), folder);
-      during[done.under] = (during[done.under] ?? 0) + 1;
-      if (done.unsaid) unsaid += 1;
-      if (done.faults.length === 0) survived += 1;
-      else problems.push(`try ${number} (${base.name}, during ${done.under}): ${done.faults.join('; ')}`);
-    }
+    while (tries < least) await oneMore();
   }
   await Promise.all(Array.from({ length: atOnce }, worker));
+  for (const kind of meets) for (let more = 0; more < mostMore && !(kind in during); more += 1) await oneMore(kind);
   rmSync(folder, { recursive: true, force: true });
   return { tries, survived, lost: tries - survived, during, unsaid, problems };
 }

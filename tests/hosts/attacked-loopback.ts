@@ -33,15 +33,17 @@ beforeEach(async () => {
   writeFileSync(join(folder, 'secret.txt'), 'secret');
   symlinkSync(join(folder, 'secret.txt'), join(page, 'link.txt'));
   symlinkSync(folder, join(page, 'up'));
-  loopback = await startLoopback({
-    line: countingDesk,
-    page,
-    port: 0,
-    patience: { headers_ms: 150, whole_ms: 400 },
-  });
+  loopback = await startLoopback({ line: countingDesk, page, port: 0 });
 });
 
 afterEach(() => loopback.close());
+
+/** The same house, that soon grows tired of callers who never finish. Only for those: a busy machine can be slow without malice. */
+export async function impatientHouse(): Promise<void> {
+  await loopback.close();
+  const patience = { headers_ms: 150, whole_ms: 400 };
+  loopback = await startLoopback({ line: countingDesk, page: pageFolder(), port: 0, patience });
+}
 
 export const pageFolder = () => join(folder, 'page');
 export const house = () => loopback;

@@ -1,6 +1,6 @@
 import { connect } from 'node:net';
 import { networkInterfaces } from 'node:os';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { startLoopback } from '#hosts/loopback/loopback-server.ts';
 import {
   asking,
@@ -221,8 +221,7 @@ describe('the last window', () => {
     expect((await look(60)).status).toBe(200);
     expect((await look(600)).status).toBe(200);
     expect(deserted).toBe(0);
-    await new Promise((resolve) => setTimeout(resolve, 600));
-    expect(deserted).toBe(1);
+    await vi.waitFor(() => expect(deserted).toBe(1), 5000);
     await lodge.close();
   });
 });

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type DeskLine, openDeskLine } from '#hosts/desk-line.ts';
 import { accessFor } from '#hosts/loopback/access.ts';
 import { type Loopback, startLoopback } from '#hosts/loopback/loopback-server.ts';
@@ -181,8 +181,7 @@ describe('the loopback host', () => {
     await ask(key, 'tasters:save', { name: 'Taster A' });
     const event = JSON.parse(/data: (.*)/.exec(await streamed)?.[1] ?? '{}') as object;
     expect(event).toMatchObject({ kind: 'changed', tables: ['tasters'] });
-    await new Promise((resolve) => setTimeout(resolve, 300));
-    expect(deserted).toBe(1);
+    await vi.waitFor(() => expect(deserted).toBe(1), 5000);
   });
 });
 

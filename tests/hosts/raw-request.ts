@@ -8,8 +8,11 @@ export interface RawAnswer {
   readonly open_ms: number;
 }
 
+/** A first answer may be late on a busy machine; it is late, not missing. */
+const firstAnswer_ms = 5000;
+
 /**
- * Writes bytes to a socket as they are, and reads until the other side closes or `wait_ms` have passed.
+ * Writes bytes to a socket as they are, and reads until the other side closes or `wait_ms` have passed since the first answer.
  *
  * @param drip written again every 20 ms after the first bytes, for callers that never end
  */
@@ -25,8 +28,12 @@ export function rawRequest(
     const dripping = setInterval(() => {
       if (drip !== undefined && socket.writable) socket.write(drip);
     }, 20);
-    const limit = setTimeout(() => socket.destroy(), wait_ms);
+    let limit = setTimeout(() => socket.destroy(), Math.max(wait_ms, firstAnswer_ms));
     socket.on('data', (part) => {
+      if (text === '') {
+        clearTimeout(limit);
+        limit = setTimeout(() => socket.destroy(), wait_ms);
+      }
       text += part.toString('latin1');
     });
     // A reset is a way of closing, too.

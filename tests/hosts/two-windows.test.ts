@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { openDeskLine } from '#hosts/desk-line.ts';
+import { type DeskLine, openDeskLine } from '#hosts/desk-line.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
@@ -13,28 +13,30 @@ describe('two programs on one kitchen', () => {
     const [one, other] = [openDeskLine({ worker, store }), openDeskLine({ worker, store })];
     await one.ask({ ask: 'a', name: 'kitchen:open', input: {} });
     await other.ask({ ask: 'b', name: 'kitchen:open', input: {} });
-    for (const [number, [writer, reader]] of [
+    let number = 0;
+    async function hearing(writer: DeskLine, reader: DeskLine): Promise<number> {
+      number += 1;
+      const heard = Promise.withResolvers<{ tables: readonly string[]; at: number }>();
+      const deafen = reader.listen((event) => {
+        if (event.kind !== 'changed' || !event.tables.includes('tasters')) return;
+        deafen();
+        heard.resolve({ tables: event.tables, at: performance.now() });
+      });
+      const input = { name: `Taster ${number}` };
+      expect((await writer.ask({ ask: `w${number}`, name: 'tasters:save', input })).ok).toBe(true);
+      const written = performance.now();
+      const { tables, at } = await heard.promise;
+      expect(tables).toEqual(['tasters']);
+      return at - written;
+    }
+    for (const [writer, reader] of [
       [one, other],
       [other, one],
-    ].entries()) {
-      const heard = new Promise<{ tables: readonly string[]; after_ms: number }>((resolve) => {
-        let start = Number.NaN;
-        const deafen = reader?.listen((event) => {
-          if (event.kind !== 'changed' || !event.tables.includes('tasters')) return;
-          deafen?.();
-          resolve({ tables: event.tables, after_ms: performance.now() - start });
-        });
-        void writer
-          ?.ask({ ask: `w${number}`, name: 'tasters:save', input: { name: `Taster ${number}` } })
-          .then(({ ok }) => {
-            expect(ok).toBe(true);
-            start = performance.now();
-          });
-      });
-      const { tables, after_ms } = await heard;
-      expect(tables).toEqual(['tasters']);
-      // NaN: heard even before the writer itself was.
-      expect(Number.isNaN(after_ms) ? 0 : after_ms).toBeLessThan(1000);
+    ] as const) {
+      // A machine busy with other work may be late once, but not three times.
+      let after_ms = Number.POSITIVE_INFINITY;
+      for (let tries = 0; tries < 3 && after_ms >= 1000; tries += 1) after_ms = await hearing(writer, reader);
+      expect(after_ms).toBeLessThan(1000);
     }
     await one.close();
     await other.close();
