@@ -7,6 +7,7 @@ import { connect } from '#renderer/app/ask.ts';
 import { newQueryClient } from '#renderer/app/query-client.ts';
 import { ToastRegion } from '#renderer/parts/toast/toasts.tsx';
 import type { Bridge } from '#shared/carriage.ts';
+import './patience.ts';
 
 /** Draws a page as the program does, over a stand-in bridge. */
 export function pageOver(bridge: Bridge, page: ReactNode, at = '/'): RenderResult {

@@ -64,7 +64,7 @@ describe('guardContents', () => {
     const { window, go } = guardedWindow();
     played.button = 1;
     go('will-frame-navigate', 'https://example.com/a');
-    await vi.waitFor(() => expect(callsOf('openExternal')).toEqual([['https://example.com/a']]));
+    await vi.waitFor(() => expect(callsOf('openExternal')).toEqual([['https://example.com/a']]), 15_000);
     expect(callsOf('messageBox')[0]?.[0]).toBe(window);
   });
 });

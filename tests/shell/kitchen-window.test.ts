@@ -69,7 +69,7 @@ describe('openKitchenWindow', () => {
   test('offers to open the page again when it has crashed', async () => {
     const { window } = opened();
     window.webContents.emit('render-process-gone', {}, { reason: 'crashed' });
-    await vi.waitFor(() => expect(callsOf('reload')).toEqual([[window]]));
+    await vi.waitFor(() => expect(callsOf('reload')).toEqual([[window]]), 15_000);
   });
 
   test('says nothing of a page that ended in order', () => {

@@ -131,11 +131,11 @@ describe('setMenu', () => {
     const { kitchens, lines } = house();
     setMenu(kitchens, surroundings('linux'));
     press('Open kitchen…');
-    await vi.waitFor(() => expect(callsOf('openDialog')).toHaveLength(1));
+    await vi.waitFor(() => expect(callsOf('openDialog')).toHaveLength(1), 15_000);
     expect(lines.size).toBe(0);
     played.chosenFiles = ['/c.sidejar'];
     press('Open kitchen…');
-    await vi.waitFor(() => expect([...lines.keys()]).toEqual(['/c.sidejar']));
+    await vi.waitFor(() => expect([...lines.keys()]).toEqual(['/c.sidejar']), 15_000);
   });
 
   test('opens a kitchen opened before', () => {
@@ -153,14 +153,14 @@ describe('setMenu', () => {
     kitchens.open('/a.sidejar');
     setMenu(kitchens, surroundings('linux'));
     press('Save a copy…');
-    await vi.waitFor(() => expect(callsOf('saveDialog')).toHaveLength(1));
+    await vi.waitFor(() => expect(callsOf('saveDialog')).toHaveLength(1), 15_000);
     expect(callsOf('saveDialog')[0]?.[1]).toMatchObject({ defaultPath: 'a copy.sidejar' });
     played.savedAs = '/elsewhere/b.sidejar';
     press('Save a copy…');
     const line = lines.get('/a.sidejar');
-    await vi.waitFor(() => expect(line?.asked).toHaveLength(1));
+    await vi.waitFor(() => expect(line?.asked).toHaveLength(1), 15_000);
     line?.settle('menu:save-copy', { ok: false, error: { code: 'refused', message: 'There is one already.' } });
-    await vi.waitFor(() => expect(callsOf('messageBox')).toHaveLength(1));
+    await vi.waitFor(() => expect(callsOf('messageBox')).toHaveLength(1), 15_000);
     expect(callsOf('messageBox')[0]?.[1]).toMatchObject({ type: 'error', detail: 'There is one already.' });
     expect(line?.asked).toMatchObject([{ name: 'store:backup', input: { to: '/elsewhere/b.sidejar' } }]);
   });

@@ -64,7 +64,7 @@ describe('quitAfterDesks', () => {
     await Promise.resolve();
     expect(calls).toEqual([]);
     settle();
-    await vi.waitFor(() => expect(calls).toEqual([['exit', 0]]));
+    await vi.waitFor(() => expect(calls).toEqual([['exit', 0]]), 15_000);
   });
 
   test('closes once, however often the user quits', () => {
@@ -79,14 +79,14 @@ describe('quitAfterDesks', () => {
     const { app, calls } = standInApp();
     quitAfterDesks(app, () => Promise.reject(new Error('no')));
     end(app);
-    await vi.waitFor(() => expect(calls).toEqual([['exit', 1]]));
+    await vi.waitFor(() => expect(calls).toEqual([['exit', 1]]), 15_000);
   });
 
   test('waits no longer than it was told', async () => {
     const { app, calls } = standInApp();
     quitAfterDesks(app, () => new Promise(() => {}), 10);
     end(app);
-    await vi.waitFor(() => expect(calls).toEqual([['exit', 1]]));
+    await vi.waitFor(() => expect(calls).toEqual([['exit', 1]]), 15_000);
   });
 });
 

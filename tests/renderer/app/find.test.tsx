@@ -6,6 +6,7 @@ import { App } from '#renderer/app/app.tsx';
 import { connect } from '#renderer/app/ask.ts';
 import { idOf, kitchen, undoState } from '../small-kitchen.ts';
 import { standInBridge } from '../stand-in-bridge.ts';
+import '../patience.ts';
 
 afterEach(cleanup);
 beforeEach(() => {

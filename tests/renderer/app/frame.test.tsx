@@ -6,6 +6,7 @@ import { App } from '#renderer/app/app.tsx';
 import { connect } from '#renderer/app/ask.ts';
 import { kitchen, trialSummary, undoState } from '../small-kitchen.ts';
 import { type StandInBridge, standInBridge } from '../stand-in-bridge.ts';
+import '../patience.ts';
 
 afterEach(cleanup);
 beforeEach(() => {

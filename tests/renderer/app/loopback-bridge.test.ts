@@ -59,7 +59,7 @@ describe('loopbackBridge', () => {
       return new Response(streamOf(`data: {"kind":"menu","act":"go:/${calls}"}\n\n`));
     }) as typeof fetch;
     const deafen = loopbackBridge({ key: 'k', fetch: carry, firstPause_ms: 1 }).listen((event) => heard.push(event));
-    await vi.waitFor(() => expect(heard.length).toBeGreaterThanOrEqual(2));
+    await vi.waitFor(() => expect(heard.length).toBeGreaterThanOrEqual(2), 15_000);
     deafen();
     expect(heard.slice(0, 2)).toEqual([
       { kind: 'menu', act: 'go:/1' },
