@@ -8,11 +8,11 @@ import type { Kitchen } from '#store/kitchen.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteFailure } from '#store/sqlite-failure.ts';
 import { deskOf } from './desk.ts';
+import { lookForKitchensIn } from './kitchen/near-kitchens.ts';
 import { noteMistake, noteMistakesIn } from './mistake-log.ts';
-import { lookForKitchensIn } from './near-kitchens.ts';
 import { stepBack } from './step-back.ts';
-import { speak } from './tongue.ts';
-import { lookForWordsIn } from './translation-files.ts';
+import { speak } from './tongue/tongue.ts';
+import { lookForWordsIn } from './tongue/translation-files.ts';
 import type { DeskData, FromDesk, ToDesk } from './worker-messages.ts';
 
 // The desk's thread: opens the kitchen when one is needed, and answers requests in the order they come.

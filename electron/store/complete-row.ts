@@ -1,4 +1,4 @@
-import { rowText } from './change-log.ts';
+import { rowText } from './log/change-log.ts';
 import type { Sqlite } from './sqlite-driver.ts';
 import type { Value } from './statements.ts';
 import type { TableName } from './tables.ts';

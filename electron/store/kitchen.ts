@@ -1,7 +1,7 @@
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
-import { openStep } from './change-log.ts';
 import { fileKeeperOf } from './file-keeper.ts';
+import { openStep } from './log/change-log.ts';
 import { type Reader, readerOf } from './reader.ts';
 import type { Sqlite } from './sqlite-driver.ts';
 import { translatingSqlite } from './sqlite-failure.ts';

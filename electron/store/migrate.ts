@@ -1,7 +1,7 @@
 import { existsSync, renameSync, rmSync } from 'node:fs';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
-import { assertWhole } from './assert-whole.ts';
+import { assertWhole } from './keeping/assert-whole.ts';
 import type { Migration } from './migrations/migration.ts';
 import type { Sqlite } from './sqlite-driver.ts';
 

@@ -15,15 +15,15 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
-import { beginning } from './change-log.ts';
-import { strangeSchema } from './expected-schema.ts';
+import { listBackups } from './keeping/list-backups.ts';
 import { type Kitchen, kitchenOf } from './kitchen.ts';
-import { listBackups } from './list-backups.ts';
+import { beginning } from './log/change-log.ts';
 import { migrate } from './migrate.ts';
 import { allMigrations } from './migrations/all-migrations.ts';
 import type { Migration } from './migrations/migration.ts';
 import { type Sqlite, sqliteDriver } from './sqlite-driver.ts';
 import { sqliteFailure } from './sqlite-failure.ts';
+import { strangeSchema } from './strange/expected-schema.ts';
 
 /** "SDJR" in SQLite's application_id: how a kitchen is told from other databases. */
 export const applicationId = 0x53_44_4a_52;

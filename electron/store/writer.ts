@@ -1,7 +1,7 @@
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { bothVersions } from './both-versions.ts';
-import { type ChangeLog, commitmentOf, erasedText, rowText, type StoredChange } from './change-log.ts';
+import { type ChangeLog, commitmentOf, erasedText, rowText, type StoredChange } from './log/change-log.ts';
 import type { Reader } from './reader.ts';
 import { newRowId } from './row-id.ts';
 import type { Statements, Value } from './statements.ts';

@@ -10,7 +10,7 @@ export interface Untagged {
 
 /** What is no word of the screen: tables of names from elsewhere, the log for a report, files' own words, the sample's invented notes. */
 const exempt =
-  /^(core\/(numeric|pantry)\/|core\/units\/unit-table|electron\/(preload|hosts\/(loopback|headless|ipc)\/|store\/(migrations|carry\/(column-words-table|csv-metadata))|desk\/(sample-kitchen\/|report))|shared\/(contract\/|default-attributes|hedonic-words|just-about-right-words)|renderer\/.*csv)/;
+  /^(core\/(numeric|pantry)\/|core\/units\/unit-table|electron\/(preload|hosts\/(loopback|headless|ipc)\/|store\/(migrations|carry\/(column-words-table|csv-metadata))|desk\/(sample-kitchen\/|kitchen\/report))|shared\/(contract\/|default-attributes|hedonic-words|just-about-right-words)|renderer\/.*csv)/;
 
 const wordAttributes = new Set([
   'label',

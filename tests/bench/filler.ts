@@ -1,4 +1,4 @@
-import { commitmentOf, entryHash, firstHash, newSalt, rowText } from '#store/change-log.ts';
+import { commitmentOf, entryHash, firstHash, newSalt, rowText } from '#store/log/change-log.ts';
 import { newRowId } from '#store/row-id.ts';
 import type { Sqlite, Statement } from '#store/sqlite-driver.ts';
 import type { Value } from '#store/statements.ts';

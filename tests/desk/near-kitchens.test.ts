@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { chmodSync, mkdirSync, rmSync, symlinkSync, utimesSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
-import { lookForKitchensIn } from '#desk/near-kitchens.ts';
+import { lookForKitchensIn } from '#desk/kitchen/near-kitchens.ts';
 import { type TestDesk, temporaryDesk, temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
 afterEach(() => lookForKitchensIn([], false));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readTranslation } from '#desk/read-translation.ts';
+import { readTranslation } from '#desk/tongue/read-translation.ts';
 
 const phrases = new Map([
   ['Today', 0],

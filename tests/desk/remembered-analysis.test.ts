@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { analysePanel } from '#core/panel/analyse.ts';
 import type { PanelInput } from '#core/panel/panel-analysis.ts';
-import { rememberedAnalysis } from '#desk/remembered-analysis.ts';
+import { rememberedAnalysis } from '#desk/findings/remembered-analysis.ts';
 
 const panel = (score: number): PanelInput => ({
   scores: [

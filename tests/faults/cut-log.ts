@@ -2,7 +2,7 @@ import { copyFileSync, cpSync, mkdtempSync, readFileSync, rmSync, statSync, writ
 import { join } from 'node:path';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
 import { deskOf } from '#desk/desk.ts';
-import { checkStore } from '#store/check-store.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { photoFolder } from '#store/photo-files.ts';
 import type { BaseKitchen } from './base-kitchens.ts';

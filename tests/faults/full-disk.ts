@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
 import { deskOf } from '#desk/desk.ts';
-import { checkStore } from '#store/check-store.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import type { BaseKitchen } from './base-kitchens.ts';

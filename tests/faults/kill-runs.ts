@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { type SeededRandom, seededRandom } from '#core/numeric/seeded-random.ts';
-import { checkStore } from '#store/check-store.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
 import { actName, actsInRound } from './scripted-acts.ts';

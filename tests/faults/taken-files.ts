@@ -2,7 +2,7 @@ import { chmodSync, copyFileSync, mkdtempSync, readFileSync, renameSync, rmSync,
 import { join } from 'node:path';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
 import { type Desk, deskOf } from '#desk/desk.ts';
-import { checkStore } from '#store/check-store.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
 import type { BaseKitchen } from './base-kitchens.ts';

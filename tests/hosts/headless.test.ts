@@ -26,7 +26,8 @@ function sidejar(args: string[], input = ''): Promise<Outcome> {
     child.stderr.on('data', (part: Buffer) => (err += part.toString()));
     child.stdin.on('error', () => {});
     child.stdin.end(input);
-    child.on('exit', (code) => resolve({ code, out, err }));
+    // Not at its exit: what it said may still be on its way then.
+    child.on('close', (code) => resolve({ code, out, err }));
   });
 }
 

@@ -13,7 +13,7 @@ it('npm start -- --serve prints an address, serves its page, and Ctrl+C ends it 
   let said = '';
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (part: Buffer) => (said += part.toString()));
   const gone = new Promise<number | NodeJS.Signals | null>((resolve) =>
-    child.once('exit', (code, signal) => resolve(code ?? signal)),
+    child.once('close', (code, signal) => resolve(code ?? signal)),
   );
   if (wasBuilt) {
     await expect.poll(() => said, { timeout: 20_000 }).toMatch(/http:\/\/127\.0\.0\.1:\d+\/#ticket=/);

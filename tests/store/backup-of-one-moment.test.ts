@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { setImmediate as turn } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
-import { backupKitchen } from '#store/backup-kitchen.ts';
-import { checkStore } from '#store/check-store.ts';
+import { backupKitchen } from '#store/keeping/backup-kitchen.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { temporaryDesk } from './temporary-kitchen.ts';

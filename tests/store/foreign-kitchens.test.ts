@@ -13,9 +13,9 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { deskOf } from '#desk/desk.ts';
-import { strangeSchema } from '#store/expected-schema.ts';
 import { allMigrations } from '#store/migrations/all-migrations.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
+import { strangeSchema } from '#store/strange/expected-schema.ts';
 import { madeKitchen, tampered, tampering } from './tampered-kitchen.ts';
 import { temporaryFolder } from './temporary-kitchen.ts';
 

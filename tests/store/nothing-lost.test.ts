@@ -2,11 +2,11 @@ import { chmodSync, copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { deskOf } from '#desk/desk.ts';
-import { backupsToKeep } from '#store/backup-schedule.ts';
-import { checkStore } from '#store/check-store.ts';
-import { listBackups } from '#store/list-backups.ts';
+import { backupsToKeep } from '#store/keeping/backup-schedule.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
+import { listBackups } from '#store/keeping/list-backups.ts';
+import { tendKitchen } from '#store/keeping/tend-kitchen.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
-import { tendKitchen } from '#store/tend-kitchen.ts';
 import { daysPlan, preparedTrial } from '#tests/desk/example-trial.ts';
 import { handClock, type TestDesk, temporaryDesk, temporaryFolder } from './temporary-kitchen.ts';
 

@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { deskOf } from '#desk/desk.ts';
+import { travel } from '#store/log/undo.ts';
 import { kitchenMigration } from '#store/migrations/0010-kitchen.ts';
 import { applicationId, openKitchen } from '#store/open-kitchen.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
-import { travel } from '#store/undo.ts';
 import { temporaryFolder } from './temporary-kitchen.ts';
 
 const row = { revision: 1, is_sample: 0, created_at: '2026-05-01T08:00:00.000Z' };

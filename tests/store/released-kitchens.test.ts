@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkStore } from '#store/check-store.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
+import { travel, undoState } from '#store/log/undo.ts';
 import { allMigrations, lastReleased } from '#store/migrations/all-migrations.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
-import { travel, undoState } from '#store/undo.ts';
 import { copyOfReleased, releasedKitchens } from './released-kitchen.ts';
 
 // A kitchen as each released schema wrote it, opened for ever. tests/fixtures/make-kitchen.ts made them; none is made anew.

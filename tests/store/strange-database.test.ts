@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
-import { openStrangeDatabase, type StrangeDatabase } from '#store/strange-database.ts';
+import { openStrangeDatabase, type StrangeDatabase } from '#store/strange/strange-database.ts';
 import { temporaryFolder } from './temporary-kitchen.ts';
 
 const Database = sqliteDriver();

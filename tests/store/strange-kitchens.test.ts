@@ -1,12 +1,12 @@
 import { copyFileSync, readdirSync, readFileSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { checkStore } from '#store/check-store.ts';
-import { copyStrange } from '#store/copy-strange.ts';
-import { strangeSchema } from '#store/expected-schema.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import { allMigrations } from '#store/migrations/all-migrations.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
+import { copyStrange } from '#store/strange/copy-strange.ts';
+import { strangeSchema } from '#store/strange/expected-schema.ts';
 import { tampered, tampering } from './tampered-kitchen.ts';
 import { temporaryFolder } from './temporary-kitchen.ts';
 

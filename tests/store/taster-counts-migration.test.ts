@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { deskOf } from '#desk/desk.ts';
-import { checkStore } from '#store/check-store.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { allMigrations } from '#store/migrations/all-migrations.ts';
 import { openKitchen } from '#store/open-kitchen.ts';

@@ -1,6 +1,6 @@
 import type { Writer } from '#store/writer.ts';
-import type { SavedTrial } from '../insert-trial.ts';
-import { standingSighting } from '../sightings.ts';
+import { standingSighting } from '../jar/sightings.ts';
+import type { SavedTrial } from '../trial/insert-trial.ts';
 
 // What the invented maker read, saw and sipped.
 

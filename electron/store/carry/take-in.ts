@@ -1,6 +1,6 @@
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
-import { rowText } from '../change-log.ts';
+import { rowText } from '../log/change-log.ts';
 import type { Reader } from '../reader.ts';
 import type { Value } from '../statements.ts';
 import type { TableName } from '../tables.ts';

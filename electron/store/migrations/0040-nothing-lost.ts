@@ -1,4 +1,4 @@
-import { rechain } from '../rechain.ts';
+import { rechain } from '../log/rechain.ts';
 import type { Sqlite } from '../sqlite-driver.ts';
 import type { Migration } from './migration.ts';
 

@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { type Desk, deskOf } from '#desk/desk.ts';
 import { allRequests, type RequestName } from '#shared/contract/all-requests.ts';
 import { Failure } from '#shared/failure.ts';
-import { checkStore } from '#store/check-store.ts';
+import { checkStore } from '#store/keeping/check-store.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { openKitchen } from '#store/open-kitchen.ts';
 import { type Sqlite, sqliteDriver } from '#store/sqlite-driver.ts';

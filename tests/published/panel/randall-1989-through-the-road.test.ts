@@ -23,7 +23,7 @@ async function sidejar<Name extends RequestName>(
   child.stdout.on('data', (part: Buffer) => (out += part.toString()));
   child.stderr.on('data', (part: Buffer) => (err += part.toString()));
   child.stdin.end(JSON.stringify(input));
-  const code = await new Promise((resolve) => child.on('exit', resolve));
+  const code = await new Promise((resolve) => child.on('close', resolve));
   if (code !== 0) throw new Error(`${name}: ${err}`);
   return JSON.parse(out) as ValueOf<Name>;
 }

@@ -1,0 +1,226 @@
+import { phrase } from '#core/words/phrase.ts';
+import { readingColumns } from '#shared/closed-lists.ts';
+import { brix, ph, sg, temperature_C } from '#shared/contract/fields.ts';
+import { findTrial, type TrialWhole } from '#store/rows/trials.ts';
+import { storedMoment } from '#store/stored-moment.ts';
+import type { Columns } from '#store/tables.ts';
+import { found } from '../found.ts';
+import type { Handlers, Watch } from '../handler.ts';
+import { nameKey } from '../pasted/name-key.ts';
+import { pastedTable } from '../pasted/pasted-table.ts';
+import { unnamedColumns } from '../pasted/unnamed-columns.ts';
+import { numberIn } from '../tasting/read-score.ts';
+
+type Meaning = (typeof readingColumns)[number] | '';
+type Cells = Partial<Record<Meaning, string>>;
+type Refused = { row: number; column?: string; code: string; message: string };
+type Jar = TrialWhole['jarsWhole'][number];
+
+const mostRefused = 1000;
+
+const answersTo: Readonly<Record<(typeof readingColumns)[number], readonly string[]>> = {
+  jar: ['jar', 'label', 'sample'],
+  at: ['at', 'when', 'time', 'date', 'moment', 'taken at', 'taken_at'],
+  hours: ['hours', 'hour', 'h'],
+  brix: ['brix', '°bx', 'bx'],
+  sg: ['sg', 'gravity', 'specific gravity'],
+  ph: ['ph'],
+  temperature_C: ['temperature_c', 'temperature', 'temp', '°c'],
+  acidity_g_per_L: ['acidity_g_per_l', 'acidity', 'ta'],
+  acidity_as: ['acidity_as', 'acid'],
+  note: ['note', 'remark'],
+};
+const figures = { brix, sg, ph, temperature_C } as const;
+const acids = ['lactic', 'acetic', 'citric', 'malic', 'tartaric'] as const;
+const ranges: Readonly<Record<string, string>> = {
+  brix: '0 to 80',
+  sg: '0.9 to 1.4',
+  ph: '0 to 14',
+  temperature_C: '−40 to 110',
+  acidity_g_per_L: '0 to 200',
+};
+
+function meaningOf(head: string, mapping: Readonly<Record<string, Meaning>>): Meaning {
+  const said = Object.entries(mapping).find(([column]) => nameKey(column) === nameKey(head))?.[1];
+  return said ?? readingColumns.find((meaning) => answersTo[meaning].includes(nameKey(head))) ?? '';
+}
+
+const momentShape = /^\d{4}-\d\d-\d\d(?:[T ]\d\d:\d\d(?::\d\d(?:\.\d+)?)?)?(?:Z|[+-]\d\d:?\d\d)?$/;
+
+/** A moment as written; without an offset it is this machine's own time. */
+function momentIn(written: string): string | null {
+  if (!momentShape.test(written)) return null;
+  // A bare date would be read as UTC: noon of this machine's day is meant.
+  const text = /^\d{4}-\d\d-\d\d$/.test(written) ? `${written}T12:00` : written.replace(' ', 'T');
+  const at = Date.parse(text);
+  const year = new Date(at).getUTCFullYear();
+  return Number.isNaN(at) || year < 1900 || year >= 2200 ? null : new Date(at).toISOString();
+}
+
+class RowProblem extends Error {
+  readonly code: string;
+  readonly column: Meaning;
+  constructor(code: string, column: Meaning, message: string) {
+    super(message);
+    this.code = code;
+    this.column = column;
+  }
+}
+
+function figureIn(cells: Cells, column: 'brix' | 'sg' | 'ph' | 'temperature_C' | 'acidity_g_per_L'): number | null {
+  const written = cells[column] ?? '';
+  if (written === '') return null;
+  const value = numberIn(written);
+  if (value === null) throw new RowProblem('not-a-number', column, phrase`“${written.slice(0, 60)}” is not a number.`);
+  const fits = column === 'acidity_g_per_L' ? value >= 0 && value <= 200 : figures[column].safeParse(value).success;
+  if (!fits)
+    throw new RowProblem(
+      'out-of-range',
+      column,
+      phrase`${written} is out of range; permitted: ${ranges[column] ?? ''}.`,
+    );
+  return value;
+}
+
+function takenAt(cells: Cells, jar: Jar, startedAt: string): string {
+  const { at = '', hours = '' } = cells;
+  if (at === '' && hours === '')
+    throw new RowProblem('no-moment', 'at', phrase`Say when: a date and time, or hours since the start.`);
+  if (at !== '') {
+    const moment = momentIn(at);
+    if (moment === null)
+      throw new RowProblem(
+        'not-a-moment',
+        'at',
+        phrase`“${at.slice(0, 60)}” can’t be read as a moment; write 2026-05-02 09:30.`,
+      );
+    if (moment < startedAt)
+      throw new RowProblem('before-start', 'at', phrase`${at} lies before jar ${jar.label} was started.`);
+    return moment;
+  }
+  const since = numberIn(hours);
+  if (since === null || since < 0 || since > 100_000) {
+    throw new RowProblem('not-a-number', 'hours', phrase`“${hours.slice(0, 60)}” is not a number of hours from 0 on.`);
+  }
+  return new Date(Date.parse(startedAt) + since * 3_600_000).toISOString();
+}
+
+function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>): Columns<'readings'> {
+  const label = cells.jar ?? '';
+  const jar = jars.get(nameKey(label)) ?? jars.get(label);
+  if (jar === undefined) {
+    throw new RowProblem(
+      'unknown-jar',
+      'jar',
+      phrase`This trial has no jar “${label.slice(0, 40)}”; it has ${[...new Set(jars.values())].map((each) => each.label).join(', ')}.`,
+    );
+  }
+  if (jar.startedAt === null)
+    throw new RowProblem('jar-not-started', 'jar', phrase`Jar ${jar.label} has not been started.`);
+  const acidity = figureIn(cells, 'acidity_g_per_L');
+  const as = acids.find((acid) => acid === nameKey(cells.acidity_as ?? ''));
+  if (acidity !== null && as === undefined) {
+    throw new RowProblem('no-acid', 'acidity_as', phrase`Say as which acid: ${acids.join(', ')}.`);
+  }
+  const reading = {
+    brix: figureIn(cells, 'brix'),
+    sg: figureIn(cells, 'sg'),
+    ph: figureIn(cells, 'ph'),
+    acidity_g_per_L: acidity,
+    temperature_C: figureIn(cells, 'temperature_C'),
+  };
+  if (Object.values(reading).every((value) => value === null))
+    throw new RowProblem('no-figure', '', phrase`The row holds no figure.`);
+  const note = (cells.note ?? '').slice(0, 4000);
+  return {
+    ...reading,
+    jar_id: jar.id,
+    base_id: null,
+    taken_at: storedMoment(takenAt(cells, jar, jar.startedAt)),
+    acidity_as: acidity === null ? null : (as ?? null),
+    note: note === '' ? null : note,
+  };
+}
+
+function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, jars: readonly Jar[], watch: Watch) {
+  const { header, rows, unclosed } = pastedTable(table);
+  const meanings = header.map((head) => meaningOf(head, mapping));
+  const columns = header.map((head, place) => ({ head: head.trim(), meaning: meanings[place] ?? '' }));
+  const refused: Refused[] = [
+    ...unnamedColumns({ header, rows }),
+    ...unclosed.map((row) => ({
+      row,
+      code: 'quotes-unclosed',
+      message: phrase`A quotation mark near row ${row} is not closed. Close or remove it.`,
+    })),
+  ];
+  const readings: Columns<'readings'>[] = [];
+  const twin = meanings.find((meaning, place) => meaning !== '' && meanings.indexOf(meaning) < place);
+  if (twin !== undefined) {
+    refused.push({
+      row: 1,
+      code: 'column-twice',
+      message: phrase`Two columns are taken for ${twin}. Leave one of them out.`,
+    });
+  } else if (!meanings.includes('jar')) {
+    refused.push({
+      row: 1,
+      code: 'no-header',
+      message: phrase`The first row must name the columns; there is none for the jar. Its columns are: ${header.join(', ').slice(0, 200)}.`,
+    });
+  } else {
+    const jarsByName = new Map(jars.flatMap((jar) => [[jar.id, jar] as const, [nameKey(jar.label), jar] as const]));
+    rows.forEach((row, index) => {
+      if (index % 2000 === 0) {
+        watch.assertGoing();
+        watch.progress(index, rows.length);
+      }
+      if (row.every((cell) => cell.trim() === '')) return;
+      const cells: Cells = {};
+      meanings.forEach((meaning, place) => {
+        if (meaning !== '') cells[meaning] = (row[place] ?? '').trim();
+      });
+      try {
+        readings.push(readingIn(cells, jarsByName));
+      } catch (error) {
+        if (!(error instanceof RowProblem)) throw error;
+        const head = header[meanings.indexOf(error.column)];
+        refused.push({
+          row: index + 2,
+          ...(head === undefined || error.column === '' ? {} : { column: head }),
+          code: error.code,
+          message: error.message,
+        });
+      }
+    });
+  }
+  return { readings, refused, columns };
+}
+
+export const readingsImportHandlers: Handlers<'readings:import'> = {
+  'readings:import'(kitchen, { trial: id, table, mapping = {}, preview }, watch) {
+    const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
+    const { readings, refused, columns } = readTable(table, mapping, trial.jarsWhole, watch);
+    if (!preview && readings.length > 0) {
+      const summary =
+        readings.length === 1
+          ? phrase`Take in a reading of “${trial.question}”`
+          : phrase`Take in ${readings.length} readings of “${trial.question}”`;
+      kitchen.write({ request: 'readings:import', summary }, (writer) => {
+        readings.forEach((reading, place) => {
+          if (place % 500 === 0) {
+            watch.assertGoing();
+            watch.progress(place, readings.length);
+          }
+          writer.insert('readings', reading);
+        });
+      });
+    }
+    return {
+      accepted: readings.length,
+      columns,
+      refused: refused.slice(0, mostRefused),
+      refusedMore: Math.max(0, refused.length - mostRefused),
+    };
+  },
+};
