@@ -1,20 +1,20 @@
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
-import { attributeFit } from './attribute-fit.ts';
-import { controlComparisons } from './control-comparisons.ts';
-import { friedman } from './friedman.ts';
+import { controlComparisons } from './compare/control-comparisons.ts';
+import { pairComparisons } from './compare/pair-comparisons.ts';
+import { dunnettOf, rangeOf } from './compare/prepared-distributions.ts';
+import { sampleMeans } from './compare/sample-means.ts';
+import { trendOf } from './compare/trend.ts';
 import { jarTest } from './jar-test.ts';
-import { missingScores } from './missing-scores.ts';
-import { estimableTerms } from './mixed-model.ts';
-import { type Say, sayAboutModel } from './model-reasons.ts';
-import { pairComparisons } from './pair-comparisons.ts';
+import { attributeFit } from './model/attribute-fit.ts';
+import { missingScores } from './model/missing-scores.ts';
+import { estimableTerms } from './model/mixed-model.ts';
+import { type Say, sayAboutModel } from './model/model-reasons.ts';
 import type { AttributeAnalysis, PanelInput, RankTest, TasterForm } from './panel-analysis.ts';
-import { dunnettOf, rangeOf } from './prepared-distributions.ts';
-import { rankBlocks } from './rank-blocks.ts';
-import { sampleMeans } from './sample-means.ts';
+import { friedman } from './ranks/friedman.ts';
+import { rankBlocks } from './ranks/rank-blocks.ts';
 import type { AttributeColumns } from './score-columns.ts';
-import { tasterForms } from './taster-form.ts';
-import { trendOf } from './trend.ts';
+import { tasterForms } from './tasters/taster-form.ts';
 
 function rankTest(columns: AttributeColumns, blocks: number[][], say: Say): RankTest | null {
   if (columns.tasters < 2 || columns.samples < 2) {

@@ -1,11 +1,11 @@
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
-import { compactLetters } from './compact-letters.ts';
-import { friedman } from './friedman.ts';
-import { pageTest } from './page-test.ts';
+import { compactLetters } from './compare/compact-letters.ts';
 import type { RankTest } from './panel-analysis.ts';
-import { midranks } from './rank-blocks.ts';
-import { criticalRankDifference } from './rank-sum-differences.ts';
+import { friedman } from './ranks/friedman.ts';
+import { pageTest } from './ranks/page-test.ts';
+import { midranks } from './ranks/rank-blocks.ts';
+import { criticalRankDifference } from './ranks/rank-sum-differences.ts';
 import { RefusedInput } from './refused-input.ts';
 
 /** One taster's place for one sample; equal places are ties. */

@@ -1,4 +1,4 @@
-import { attributeFit } from './attribute-fit.ts';
+import { attributeFit } from './model/attribute-fit.ts';
 import type { PanelInput } from './panel-analysis.ts';
 import { attributeColumns } from './score-columns.ts';
 

@@ -1,5 +1,5 @@
 import { phrase } from '#core/words/phrase.ts';
-import type { ScoreColumns } from './cell-table.ts';
+import type { ScoreColumns } from './model/cell-table.ts';
 import type { PanelInput, PanelScore } from './panel-analysis.ts';
 import { RefusedInput } from './refused-input.ts';
 

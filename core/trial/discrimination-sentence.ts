@@ -1,4 +1,4 @@
-import type { DiscriminationMethod } from '#core/panel/thurstone.ts';
+import type { DiscriminationMethod } from '#core/panel/apart/thurstone.ts';
 import { counting, fixed } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 

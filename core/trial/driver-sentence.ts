@@ -1,5 +1,5 @@
-import { fewestSamplesForDrivers, type LikingDriver } from '#core/panel/liking-drivers.ts';
-import type { MovingPair } from '#core/panel/moving-together.ts';
+import { fewestSamplesForDrivers, type LikingDriver } from '#core/panel/tasters/liking-drivers.ts';
+import type { MovingPair } from '#core/panel/tasters/moving-together.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { sureEnough } from './finding-frame.ts';
 import { capitalised, countWords, pointsWords, rangeWords } from './finding-words.ts';

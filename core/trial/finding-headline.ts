@@ -1,5 +1,5 @@
+import { shrunkenWinner } from '#core/panel/compare/shrunken-winner.ts';
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
-import { shrunkenWinner } from '#core/panel/shrunken-winner.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { findingDoubts } from './finding-doubts.ts';
 import { type FindingFrame, sureEnough } from './finding-frame.ts';

@@ -1,4 +1,4 @@
-import { holm } from '#core/panel/holm.ts';
+import { holm } from '#core/panel/compare/holm.ts';
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { countWords } from './finding-words.ts';

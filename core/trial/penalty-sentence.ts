@@ -1,4 +1,4 @@
-import type { PenaltyAnalysis, PenaltyGroup } from '#core/panel/just-about-right.ts';
+import type { PenaltyAnalysis, PenaltyGroup } from '#core/panel/tasters/just-about-right.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { pointsWords, rangeWords } from './finding-words.ts';
 

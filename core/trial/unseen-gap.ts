@@ -1,5 +1,5 @@
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
-import { detectableDifference } from '#core/panel/panel-power.ts';
+import { detectableDifference } from '#core/panel/serving/panel-power.ts';
 import { sureEnough } from './finding-frame.ts';
 
 /**

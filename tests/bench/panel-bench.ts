@@ -8,8 +8,8 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
 import { analysePanel } from '#core/panel/analyse.ts';
-import type { ScoreColumns } from '#core/panel/cell-table.ts';
-import { fitPanel } from '#core/panel/fit-panel.ts';
+import type { ScoreColumns } from '#core/panel/model/cell-table.ts';
+import { fitPanel } from '#core/panel/model/fit-panel.ts';
 
 function panel(tasters: number, samples: number, scores: number, balanced: boolean): ScoreColumns {
   const random = seededRandom(5);

@@ -1,7 +1,7 @@
-import { holm } from '#core/panel/holm.ts';
-import { justAboutRight } from '#core/panel/just-about-right.ts';
-import { type LikingDriver, type LikingPoint, likingDriver } from '#core/panel/liking-drivers.ts';
-import { movingTogether } from '#core/panel/moving-together.ts';
+import { holm } from '#core/panel/compare/holm.ts';
+import { justAboutRight } from '#core/panel/tasters/just-about-right.ts';
+import { type LikingDriver, type LikingPoint, likingDriver } from '#core/panel/tasters/liking-drivers.ts';
+import { movingTogether } from '#core/panel/tasters/moving-together.ts';
 import { driverSentence, driversNeed, togetherSentence } from '#core/trial/driver-sentence.ts';
 import { penaltyRule, penaltySentences } from '#core/trial/penalty-sentence.ts';
 import { phrase } from '#core/words/phrase.ts';

@@ -1,5 +1,5 @@
 import { analyseRanking, type GivenRank, type RankingAnalysis } from '#core/panel/analyse-ranking.ts';
-import { midranks } from '#core/panel/rank-blocks.ts';
+import { midranks } from '#core/panel/ranks/rank-blocks.ts';
 import { fewTasters, oneJarDoubt } from '#core/trial/finding-doubts.ts';
 import { orderedPlacesSentence, rankingSentence } from '#core/trial/ranking-sentence.ts';
 import { phrase } from '#core/words/phrase.ts';

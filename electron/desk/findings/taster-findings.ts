@@ -1,4 +1,4 @@
-import { tasterAgreement } from '#core/panel/taster-agreement.ts';
+import { tasterAgreement } from '#core/panel/tasters/taster-agreement.ts';
 import { agreementSentence } from '#core/trial/agreement-sentence.ts';
 import { setAsidesOf } from '#store/rows/set-asides.ts';
 import { revealedScores, scalesOfTrial } from '#store/rows/tastings.ts';

@@ -1,6 +1,6 @@
-import { discriminationPower, trialsNeeded } from '#core/panel/discrimination-power.ts';
-import { minimumCorrect } from '#core/panel/minimum-correct.ts';
-import { chanceCorrect, guessing } from '#core/panel/thurstone.ts';
+import { discriminationPower, trialsNeeded } from '#core/panel/apart/discrimination-power.ts';
+import { minimumCorrect } from '#core/panel/apart/minimum-correct.ts';
+import { chanceCorrect, guessing } from '#core/panel/apart/thurstone.ts';
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';

@@ -1,8 +1,8 @@
-import { blindCodes, usableBlindCodes } from '#core/panel/blind-codes.ts';
-import { cupsToChoose, isRight, servedCups } from '#core/panel/cups.ts';
-import { discriminate } from '#core/panel/discriminate.ts';
-import { presentationOrders } from '#core/panel/presentation-orders.ts';
-import { guessing } from '#core/panel/thurstone.ts';
+import { cupsToChoose, isRight, servedCups } from '#core/panel/apart/cups.ts';
+import { discriminate } from '#core/panel/apart/discriminate.ts';
+import { presentationOrders } from '#core/panel/apart/presentation-orders.ts';
+import { guessing } from '#core/panel/apart/thurstone.ts';
+import { blindCodes, usableBlindCodes } from '#core/panel/serving/blind-codes.ts';
 import { discriminationSentence } from '#core/trial/discrimination-sentence.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { InputOf, ValueOf } from '#shared/contract/all-requests.ts';

@@ -1,4 +1,4 @@
-import { blindCodes, usableBlindCodes } from '#core/panel/blind-codes.ts';
+import { blindCodes, usableBlindCodes } from '#core/panel/serving/blind-codes.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '#store/kitchen.ts';

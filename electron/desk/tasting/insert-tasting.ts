@@ -1,4 +1,4 @@
-import { servingDesign } from '#core/panel/serving-design.ts';
+import { servingDesign } from '#core/panel/serving/serving-design.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
 import { defaultAttributes } from '#shared/default-attributes.ts';
 import type { Columns } from '#store/tables.ts';

@@ -1,4 +1,4 @@
-import { detectableDifference, panelPower, tastersNeeded } from '#core/panel/panel-power.ts';
+import { detectableDifference, panelPower, tastersNeeded } from '#core/panel/serving/panel-power.ts';
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { Computers } from '../handler.ts';

@@ -1,8 +1,8 @@
 import { panelAnalysisSteps } from '#core/panel/analyse.ts';
-import { discriminate } from '#core/panel/discriminate.ts';
+import { discriminate } from '#core/panel/apart/discriminate.ts';
 import type { PanelAnalysis, PanelInput } from '#core/panel/panel-analysis.ts';
-import { designPanel } from '#core/panel/panel-design.ts';
 import { RefusedInput } from '#core/panel/refused-input.ts';
+import { designPanel } from '#core/panel/serving/panel-design.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Computers, Watch } from '../handler.ts';
 

@@ -1,5 +1,5 @@
+import { profileWinner } from '#core/panel/compare/profile-winner.ts';
 import { panelErrors } from '#core/panel/panel-errors.ts';
-import { profileWinner } from '#core/panel/profile-winner.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { defaultAttributes } from '#shared/default-attributes.ts';
 import { Failure } from '#shared/failure.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { analyseRanking } from '#core/panel/analyse-ranking.ts';
-import { compactLetters } from '#core/panel/compact-letters.ts';
+import { compactLetters } from '#core/panel/compare/compact-letters.ts';
 import { RefusedInput } from '#core/panel/refused-input.ts';
 
 const ranks = (rows: number[][]) =>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { bestLevel } from '#core/panel/best-level.ts';
-import { productLoadings } from '#core/panel/control-comparisons.ts';
+import { bestLevel } from '#core/panel/compare/best-level.ts';
+import { productLoadings } from '#core/panel/compare/control-comparisons.ts';
 
 describe('bestLevel', () => {
   const hill = { b1: 2, b2: -0.25, v11: 0.04, v12: -0.002, v22: 0.0004 };

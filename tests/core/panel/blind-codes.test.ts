@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfDomain } from '#core/out-of-domain.ts';
-import { blindCodes, usableBlindCodes } from '#core/panel/blind-codes.ts';
-import { designPanel } from '#core/panel/panel-design.ts';
-import { panelPower } from '#core/panel/panel-power.ts';
+import { blindCodes, usableBlindCodes } from '#core/panel/serving/blind-codes.ts';
+import { designPanel } from '#core/panel/serving/panel-design.ts';
+import { panelPower } from '#core/panel/serving/panel-power.ts';
 import { panelRequests } from '#shared/contract/panel.ts';
 
 describe('blindCodes', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { discriminate } from '#core/panel/discriminate.ts';
-import { discriminationPower, trialsNeeded } from '#core/panel/discrimination-power.ts';
-import { presentationOrders } from '#core/panel/presentation-orders.ts';
+import { discriminate } from '#core/panel/apart/discriminate.ts';
+import { discriminationPower, trialsNeeded } from '#core/panel/apart/discrimination-power.ts';
+import { presentationOrders } from '#core/panel/apart/presentation-orders.ts';
+import { chanceCorrect } from '#core/panel/apart/thurstone.ts';
 import { RefusedInput } from '#core/panel/refused-input.ts';
-import { chanceCorrect } from '#core/panel/thurstone.ts';
 import { panelRequests } from '#shared/contract/panel.ts';
 
 const methods = ['triangle', 'duo-trio', 'paired', 'paired-two-sided'] as const;

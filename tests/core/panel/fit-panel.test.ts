@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
-import { cellTable, type ScoreColumns } from '#core/panel/cell-table.ts';
-import { countPatterns } from '#core/panel/count-patterns.ts';
-import { fitPanel } from '#core/panel/fit-panel.ts';
-import { estimableTerms, fitMixedModel } from '#core/panel/mixed-model.ts';
-import { restrictedLikelihood } from '#core/panel/restricted-likelihood.ts';
-import { freeMeans } from '#core/panel/sample-design.ts';
+import { cellTable, type ScoreColumns } from '#core/panel/model/cell-table.ts';
+import { countPatterns } from '#core/panel/model/count-patterns.ts';
+import { fitPanel } from '#core/panel/model/fit-panel.ts';
+import { estimableTerms, fitMixedModel } from '#core/panel/model/mixed-model.ts';
+import { restrictedLikelihood } from '#core/panel/model/restricted-likelihood.ts';
+import { freeMeans } from '#core/panel/model/sample-design.ts';
 
 const random = seededRandom(31);
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { holm } from '#core/panel/holm.ts';
-import { justAboutRight } from '#core/panel/just-about-right.ts';
-import { likingDriver } from '#core/panel/liking-drivers.ts';
-import { shrunkenWinner } from '#core/panel/shrunken-winner.ts';
+import { holm } from '#core/panel/compare/holm.ts';
+import { shrunkenWinner } from '#core/panel/compare/shrunken-winner.ts';
+import { justAboutRight } from '#core/panel/tasters/just-about-right.ts';
+import { likingDriver } from '#core/panel/tasters/liking-drivers.ts';
 
 describe('justAboutRight', () => {
   it('weighs each side against those who found it right: shares, drops and penalty by hand', () => {

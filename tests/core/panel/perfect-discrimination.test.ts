@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { discriminate } from '#core/panel/discriminate.ts';
+import { discriminate } from '#core/panel/apart/discriminate.ts';
 
 describe('discriminate(input) with every answer correct', () => {
   it('gives a lower end that rises as its interval narrows, at every alpha, also within rounding of 1', () => {

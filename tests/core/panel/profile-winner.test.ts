@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { OutOfDomain } from '#core/out-of-domain.ts';
-import { type AttributeGoal, desirability, profileDesirability } from '#core/panel/desirability.ts';
-import { profileWinner } from '#core/panel/profile-winner.ts';
+import { type AttributeGoal, desirability, profileDesirability } from '#core/panel/compare/desirability.ts';
+import { profileWinner } from '#core/panel/compare/profile-winner.ts';
 
 const more: AttributeGoal = { goal: 'more', low: 4, high: 8 };
 

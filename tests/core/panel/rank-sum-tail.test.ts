@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { rankSumDistribution } from '#core/panel/rank-sum-distribution.ts';
-import { rankSumTail } from '#core/panel/rank-sum-tail.ts';
+import { rankSumDistribution } from '#core/panel/ranks/rank-sum-distribution.ts';
+import { rankSumTail } from '#core/panel/ranks/rank-sum-tail.ts';
 
 /** Mean ranks of values, ties sharing theirs. */
 function ranks(values: readonly number[]): number[] {

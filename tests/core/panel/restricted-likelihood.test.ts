@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
-import { cellTable } from '#core/panel/cell-table.ts';
-import { countPatterns } from '#core/panel/count-patterns.ts';
-import { type LikelihoodData, restrictedLikelihood } from '#core/panel/restricted-likelihood.ts';
-import { freeMeans, polynomialMeans } from '#core/panel/sample-design.ts';
+import { cellTable } from '#core/panel/model/cell-table.ts';
+import { countPatterns } from '#core/panel/model/count-patterns.ts';
+import { type LikelihoodData, restrictedLikelihood } from '#core/panel/model/restricted-likelihood.ts';
+import { freeMeans, polynomialMeans } from '#core/panel/model/sample-design.ts';
 
 const random = seededRandom(12);
 const scores = Array.from({ length: 70 }, () => ({ t: random.below(7), s: random.below(4), y: 10 * random.uniform() }));

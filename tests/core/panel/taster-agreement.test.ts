@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { correlationInterval } from '#core/panel/correlation-interval.ts';
-import { tasterAgreement } from '#core/panel/taster-agreement.ts';
+import { correlationInterval } from '#core/panel/tasters/correlation-interval.ts';
+import { tasterAgreement } from '#core/panel/tasters/taster-agreement.ts';
 import { agreementSentence } from '#core/trial/agreement-sentence.ts';
 
 const of = (taster: string, scores: readonly (number | null)[]) =>

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analysePanel } from '#core/panel/analyse.ts';
-import { shrunkenWinner } from '#core/panel/shrunken-winner.ts';
+import { shrunkenWinner } from '#core/panel/compare/shrunken-winner.ts';
 import { factors } from '#core/trial/factor.ts';
 import { findingAgainstControl } from '#core/trial/finding-against-control.ts';
 import { findingHeadline } from '#core/trial/finding-headline.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { AttributeAnalysis } from '#core/panel/panel-analysis.ts';
-import { detectableDifference } from '#core/panel/panel-power.ts';
+import { detectableDifference } from '#core/panel/serving/panel-power.ts';
 import { findingAgainstControl } from '#core/trial/finding-against-control.ts';
 import { findingSentence } from '#core/trial/finding-sentence.ts';
 import { unseenGap } from '#core/trial/unseen-gap.ts';

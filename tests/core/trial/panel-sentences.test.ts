@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyseRanking } from '#core/panel/analyse-ranking.ts';
-import { justAboutRight } from '#core/panel/just-about-right.ts';
 import type { TasterForm } from '#core/panel/panel-analysis.ts';
+import { justAboutRight } from '#core/panel/tasters/just-about-right.ts';
 import { penaltySentences } from '#core/trial/penalty-sentence.ts';
 import { rankingSentence } from '#core/trial/ranking-sentence.ts';
 import { tasterSentences } from '#core/trial/taster-sentences.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { discriminate } from '#core/panel/discriminate.ts';
-import { discriminationP, minimumCorrect } from '#core/panel/minimum-correct.ts';
-import type { DiscriminationMethod } from '#core/panel/thurstone.ts';
+import { discriminate } from '#core/panel/apart/discriminate.ts';
+import { discriminationP, minimumCorrect } from '#core/panel/apart/minimum-correct.ts';
+import type { DiscriminationMethod } from '#core/panel/apart/thurstone.ts';
 
 type Row = readonly [trials: number, five: number | null, one: number | null, tenth: number | null];
 

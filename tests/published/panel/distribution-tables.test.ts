@@ -6,7 +6,7 @@ import { findRoot } from '#core/numeric/find-root.ts';
 import { noncentralFUpperTail } from '#core/numeric/noncentral-f.ts';
 import { studentizedRange } from '#core/numeric/studentized-range.ts';
 import { tBothTails } from '#core/numeric/t-distribution.ts';
-import { chanceCorrect, dPrimeAt } from '#core/panel/thurstone.ts';
+import { chanceCorrect, dPrimeAt } from '#core/panel/apart/thurstone.ts';
 
 const endless = Number.POSITIVE_INFINITY;
 

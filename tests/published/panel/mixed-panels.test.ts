@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { studentizedRange } from '#core/numeric/studentized-range.ts';
-import { cellTable } from '#core/panel/cell-table.ts';
-import { productLoadings } from '#core/panel/control-comparisons.ts';
-import { fitCells } from '#core/panel/fit-panel.ts';
-import { fitMixedModel } from '#core/panel/mixed-model.ts';
-import { pairComparisons } from '#core/panel/pair-comparisons.ts';
-import { polynomialMeans } from '#core/panel/sample-design.ts';
-import { coefficientCovariance, satterthwaite } from '#core/panel/satterthwaite.ts';
+import { productLoadings } from '#core/panel/compare/control-comparisons.ts';
+import { pairComparisons } from '#core/panel/compare/pair-comparisons.ts';
+import { cellTable } from '#core/panel/model/cell-table.ts';
+import { fitCells } from '#core/panel/model/fit-panel.ts';
+import { fitMixedModel } from '#core/panel/model/mixed-model.ts';
+import { polynomialMeans } from '#core/panel/model/sample-design.ts';
+import { coefficientCovariance, satterthwaite } from '#core/panel/model/satterthwaite.ts';
 
 type Line = [estimate: number, error: number, df: number, p: number];
 interface Panel {

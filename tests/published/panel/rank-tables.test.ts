@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
-import { friedman } from '#core/panel/friedman.ts';
-import { pageTest } from '#core/panel/page-test.ts';
-import { midranks } from '#core/panel/rank-blocks.ts';
-import { criticalRankDifference } from '#core/panel/rank-sum-differences.ts';
-import { rankSumTail } from '#core/panel/rank-sum-tail.ts';
+import { friedman } from '#core/panel/ranks/friedman.ts';
+import { pageTest } from '#core/panel/ranks/page-test.ts';
+import { midranks } from '#core/panel/ranks/rank-blocks.ts';
+import { criticalRankDifference } from '#core/panel/ranks/rank-sum-differences.ts';
+import { rankSumTail } from '#core/panel/ranks/rank-sum-tail.ts';
 
 /** Blocks whose Page statistic is L: neighbours swapped at random, downhill in the distance from L with a little play. */
 function blocksWithL(samples: number, tasters: number, wanted: number): number[][] {

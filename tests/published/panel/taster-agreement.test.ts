@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { correlationInterval } from '#core/panel/correlation-interval.ts';
-import { tasterAgreement } from '#core/panel/taster-agreement.ts';
+import { correlationInterval } from '#core/panel/tasters/correlation-interval.ts';
+import { tasterAgreement } from '#core/panel/tasters/taster-agreement.ts';
 
 // Bitterness of white wine (J. H. Randall, Biometrical Journal 31 (1989) 781), the eight bottles as samples; agreement.R made the figures.
 const bitterness = [

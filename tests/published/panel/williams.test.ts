@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { servingDesign } from '#core/panel/serving-design.ts';
-import { williamsOrders } from '#core/panel/williams-orders.ts';
+import { servingDesign } from '#core/panel/serving/serving-design.ts';
+import { williamsOrders } from '#core/panel/serving/williams-orders.ts';
 
 // E. J. Williams, Australian Journal of Scientific Research A 2 (1949) 149 (abstract read): n orders for even n, 2n for odd n.
 describe.each([2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12])('williamsOrders(%i)', (samples) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chanceCorrect } from '#core/panel/thurstone.ts';
+import { chanceCorrect } from '#core/panel/apart/thurstone.ts';
 import { dPrimeWords } from '#renderer/pages/telling-apart/d-prime-words.ts';
 import { designWords, timesInTen } from '#renderer/pages/telling-apart/design-words.ts';
 import { stripAnchor, stripPlace, stripWords } from '#renderer/pages/telling-apart/guess-strip-words.ts';

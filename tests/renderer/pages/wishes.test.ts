@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { desirability } from '#core/panel/desirability.ts';
+import { desirability } from '#core/panel/compare/desirability.ts';
 import { slopePoints, type Wish, wishFor, wishPlaces, withWish } from '#renderer/pages/wishes/wish.ts';
 import { judgementSentence, rightWords, shareWords } from '#renderer/parts/judgement/judgement-words.ts';
 import { errorBasis, neededWords, sightSentence, tooFewWords } from '#renderer/parts/panel-sight/panel-sight-words.ts';

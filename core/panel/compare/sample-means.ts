@@ -1,10 +1,10 @@
 import { tCritical } from '#core/numeric/t-distribution.ts';
-import type { CellTable } from './cell-table.ts';
+import type { CellTable } from '../model/cell-table.ts';
+import type { MixedModel } from '../model/mixed-model.ts';
+import { type CoefficientCovariance, satterthwaite } from '../model/satterthwaite.ts';
+import type { SampleMean } from '../panel-analysis.ts';
 import { compactLetters } from './compact-letters.ts';
-import type { MixedModel } from './mixed-model.ts';
 import type { SamplePair } from './pair-comparisons.ts';
-import type { SampleMean } from './panel-analysis.ts';
-import { type CoefficientCovariance, satterthwaite } from './satterthwaite.ts';
 
 /** Plain mean of all scores of a sample, for panels that no model fits. */
 function plainMean(cells: CellTable, sample: number): { n: number; mean: number | null } {

@@ -1,6 +1,6 @@
 import { chiSquareUpperTail } from '#core/numeric/chi-square.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
-import type { RankTest } from './panel-analysis.ts';
+import type { RankTest } from '../panel-analysis.ts';
 import { rankSumTail } from './rank-sum-tail.ts';
 
 /**

@@ -1,7 +1,7 @@
+import type { AttributeColumns } from '../score-columns.ts';
 import { type CellTable, cellTable } from './cell-table.ts';
 import { fitCells, type PanelFit } from './fit-panel.ts';
 import { mostSamples } from './model-reasons.ts';
-import type { AttributeColumns } from './score-columns.ts';
 
 /** Positions of the samples in the order of their names: the same for every order of the input. */
 function nameOrder(names: readonly string[]): number[] {

@@ -1,6 +1,6 @@
 import type { StudentizedRange } from '#core/numeric/studentized-range.ts';
-import type { MixedModel } from './mixed-model.ts';
-import { type CoefficientCovariance, type Contrast, satterthwaite } from './satterthwaite.ts';
+import type { MixedModel } from '../model/mixed-model.ts';
+import { type CoefficientCovariance, type Contrast, satterthwaite } from '../model/satterthwaite.ts';
 
 /** One sample's mean less another's. */
 export interface SamplePair {

@@ -1,15 +1,15 @@
 import { tBothTails, tCritical } from '#core/numeric/t-distribution.ts';
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
+import type { CellTable } from '../model/cell-table.ts';
+import { fitMixedModel, type MixedModel } from '../model/mixed-model.ts';
+import { polynomialMeans } from '../model/sample-design.ts';
+import { type CoefficientCovariance, coefficientCovariance, satterthwaite } from '../model/satterthwaite.ts';
+import type { Trend } from '../panel-analysis.ts';
+import { pageBlocks } from '../ranks/page-blocks.ts';
+import { pageTest } from '../ranks/page-test.ts';
 import { bestLevel } from './best-level.ts';
-import type { CellTable } from './cell-table.ts';
 import { chosenSamples } from './chosen-samples.ts';
-import { fitMixedModel, type MixedModel } from './mixed-model.ts';
-import { pageBlocks } from './page-blocks.ts';
-import { pageTest } from './page-test.ts';
-import type { Trend } from './panel-analysis.ts';
-import { polynomialMeans } from './sample-design.ts';
-import { type CoefficientCovariance, coefficientCovariance, satterthwaite } from './satterthwaite.ts';
 
 const curvePoints = 41;
 

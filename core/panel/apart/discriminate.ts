@@ -2,8 +2,8 @@ import { findRoot } from '#core/numeric/find-root.ts';
 import { normalQuantile } from '#core/numeric/normal-distribution.ts';
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
+import { RefusedInput } from '../refused-input.ts';
 import { discriminationP, minimumCorrect } from './minimum-correct.ts';
-import { RefusedInput } from './refused-input.ts';
 import { type DiscriminationMethod, dPrimeAt, guessing } from './thurstone.ts';
 
 export interface DiscriminationInput {

@@ -1,7 +1,7 @@
 import type { DunnettDistribution } from '#core/numeric/dunnett-distribution.ts';
-import type { MixedModel } from './mixed-model.ts';
+import type { MixedModel } from '../model/mixed-model.ts';
+import type { CoefficientCovariance } from '../model/satterthwaite.ts';
 import { remembered, sampleDifference } from './pair-comparisons.ts';
-import type { CoefficientCovariance } from './satterthwaite.ts';
 
 /** A sample's mean less the control's. */
 export interface SampleVersusControl {

@@ -1,4 +1,4 @@
-import type { CellTable } from './cell-table.ts';
+import type { CellTable } from '../model/cell-table.ts';
 
 /** The same panel with only some of its samples, in the order given. */
 export function chosenSamples(cells: CellTable, kept: readonly number[]): CellTable {

@@ -1,7 +1,7 @@
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
+import type { AttributeColumns } from '../score-columns.ts';
 import type { PanelFit } from './fit-panel.ts';
-import type { AttributeColumns } from './score-columns.ts';
 
 /** Adds a reason at a place inside one attribute's answer. */
 export type Say = (at: readonly (string | number)[], code: Reason['code'], needs: string) => void;

@@ -1,4 +1,4 @@
-import type { CellTable } from './cell-table.ts';
+import type { CellTable } from '../model/cell-table.ts';
 import { midranks } from './rank-blocks.ts';
 
 /**

@@ -3,9 +3,9 @@ import { oneWayTest } from '#core/numeric/one-way-test.ts';
 import { tBothTails } from '#core/numeric/t-distribution.ts';
 import type { Reason } from '#core/reason.ts';
 import { phrase } from '#core/words/phrase.ts';
-import type { CellTable } from './cell-table.ts';
-import type { TasterForm } from './panel-analysis.ts';
-import type { AttributeColumns } from './score-columns.ts';
+import type { CellTable } from '../model/cell-table.ts';
+import type { TasterForm } from '../panel-analysis.ts';
+import type { AttributeColumns } from '../score-columns.ts';
 
 /** A correlation from fewer samples than this is decided by chance. */
 const fewestSamples = 3;

@@ -1,4 +1,4 @@
-import type { CellTable } from './cell-table.ts';
+import type { CellTable } from '../model/cell-table.ts';
 
 /**
  * Ranks of a list, 1 for the smallest; equal values share the mean of their ranks.
