@@ -5,28 +5,13 @@ import { ask } from '#renderer/app/ask.ts';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { cellText, readCell } from './cell-text.ts';
-import { placeFaults, placeToStore, type RankedCup } from './place-faults.ts';
+import { placeFaults, type RankedCup } from './place-faults.ts';
+import { cupsOf, type Ranking, rankedChanges } from './ranked-changes.ts';
 import type { Attribute, GridCell } from './score-cell.tsx';
-import { type QueuedScore, type ScoreQueue, scoreQueue } from './score-queue.ts';
+import { type ScoreQueue, scoreQueue } from './score-queue.ts';
 import type { SheetRow } from './sheet-progress.ts';
+import { keyOf, type Scores, type SheetScore, scoresByKey, withKept } from './sheet-scores.ts';
 import { words } from './words.ts';
-
-type Scores = ValueOf<'scores:list'>['scores'];
-
-interface SheetScore extends QueuedScore {
-  readonly sample: string;
-  readonly attribute: string;
-  readonly replicate: number;
-  /** What stood in the cell for it; null when something else stays there to be mended. */
-  readonly text: string | null;
-}
-
-/** A sheet on which the cups are put in order: what stands at one decides what may stand at another. */
-export interface Ranking {
-  readonly rows: readonly SheetRow[];
-  readonly attribute: Attribute;
-  readonly areTiesMeant: boolean;
-}
 
 /** Typing that pauses this long is kept without waiting for a move. */
 const pause_ms = 700;
@@ -47,10 +32,6 @@ export interface Sheet {
   readonly settled: () => Promise<void>;
 }
 
-function keyOf(row: SheetRow, attribute: { readonly name: string }): string {
-  return `${row.code}/${row.replicate}/${attribute.name}`;
-}
-
 /** One taster's sheet: what is stored, with what is being typed on top of it, kept as it is typed. */
 export function useSheet(tasting: string, taster: string, stored: Scores, ranking: Ranking | null = null): Sheet {
   const client = useQueryClient();
@@ -68,15 +49,7 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
     setTexts(next);
   }, []);
 
-  const byKey = useMemo(
-    () =>
-      new Map(
-        stored
-          .filter((one) => one.taster === taster)
-          .map((one) => [`${one.sample}/${one.replicate}/${one.attribute}`, one.score]),
-      ),
-    [stored, taster],
-  );
+  const byKey = useMemo(() => scoresByKey(stored, taster), [stored, taster]);
   const held = useRef(byKey);
   held.current = byKey;
   /** What a ranking has sent and not seen kept: it counts as stored when a neighbour is judged. */
@@ -161,25 +134,14 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
   const putRanking = useCallback(() => {
     const now = ranked.current;
     if (now === null) return;
-    const { rows, attribute, areTiesMeant } = now;
-    const cups = cupsOf(now, newest.current, held.current);
-    const faults = placeFaults(cups, attribute, areTiesMeant);
-    rows.forEach((row, at) => {
-      const key = keyOf(row, attribute);
-      const cup = cups[at];
-      if (cup === undefined || !newest.current.has(key)) return;
-      const sent = queue.faultOf(key) === undefined ? onItsWay.current.get(key) : undefined;
-      const before = sent === undefined ? (held.current.get(key) ?? null) : sent;
-      const place = placeToStore(cup, attribute, faults[at], before);
-      if (place === undefined) return;
-      if (place === before) {
-        if (sent === undefined && faults[at] === undefined) change((all) => all.delete(key));
-        return;
+    const sent = (key: string) => (queue.faultOf(key) === undefined ? onItsWay.current.get(key) : undefined);
+    for (const each of rankedChanges(now, newest.current, held.current, sent)) {
+      if (each.kind === 'let-go') change((all) => all.delete(each.key));
+      else {
+        onItsWay.current.set(each.score.key, each.score.score);
+        queue.put(each.score);
       }
-      onItsWay.current.set(key, place);
-      const text = faults[at] === undefined ? cup.text : null;
-      queue.put({ key, score: place, text, sample: row.code, attribute: attribute.name, replicate: row.replicate });
-    });
+    }
   }, [queue, change]);
 
   const areTiesMeant = ranking?.areTiesMeant ?? false;
@@ -251,28 +213,4 @@ export function useSheet(tasting: string, taster: string, stored: Scores, rankin
       return queue.settled();
     },
   };
-}
-
-function cupsOf(
-  { rows, attribute }: Ranking,
-  texts: ReadonlyMap<string, string>,
-  held: ReadonlyMap<string, number>,
-): RankedCup[] {
-  return rows.map((row) => {
-    const key = keyOf(row, attribute);
-    const place = held.get(key);
-    return { name: row.code, text: texts.get(key) ?? (place === undefined ? '' : cellText(attribute, place)) };
-  });
-}
-
-/** The stored scores with those just kept in their place. */
-function withKept(stored: Scores, taster: string, kept: readonly SheetScore[]): Scores {
-  const keys = new Set(kept.map(({ key }) => key));
-  const others = stored.filter(
-    (one) => one.taster !== taster || !keys.has(`${one.sample}/${one.replicate}/${one.attribute}`),
-  );
-  const fresh = kept.flatMap(({ sample, attribute, replicate, score }) =>
-    score === null ? [] : [{ taster, sample, attribute, replicate, score }],
-  );
-  return [...others, ...fresh];
 }
