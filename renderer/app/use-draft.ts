@@ -1,8 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { ask } from './ask.ts';
 import { pageIsGoing } from './leaving.ts';
-
-const settles_ms = 400;
+import { useSettling } from './use-settling.ts';
 
 /** How a form's draft is read, begun and judged. */
 export interface DraftKind<Draft> {
@@ -35,7 +34,6 @@ export function useDraft<Draft>(kind: DraftKind<Draft> | null): HeldDraft<Draft>
   const [draft, setDraft] = useState<Draft | null>(null);
   const [isKept, setIsKept] = useState(true);
   const unkept = useRef<Draft | null>(null);
-  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const latest = useRef(kind);
   latest.current = kind ?? latest.current;
   const name = kind?.name;
@@ -52,7 +50,6 @@ export function useDraft<Draft>(kind: DraftKind<Draft> | null): HeldDraft<Draft>
   }, []);
 
   const keepNow = useCallback(() => {
-    clearTimeout(timer.current);
     const body = unkept.current;
     if (body === null) return;
     unkept.current = null;
@@ -80,13 +77,7 @@ export function useDraft<Draft>(kind: DraftKind<Draft> | null): HeldDraft<Draft>
     };
   }, [name]);
 
-  useEffect(() => {
-    window.addEventListener('pagehide', keepNow);
-    return () => {
-      window.removeEventListener('pagehide', keepNow);
-      keepNow();
-    };
-  }, [keepNow]);
+  const { soon, drop } = useSettling(keepNow);
 
   const change = useCallback(
     (step: (draft: Draft) => Draft) => {
@@ -96,20 +87,19 @@ export function useDraft<Draft>(kind: DraftKind<Draft> | null): HeldDraft<Draft>
         unkept.current = next;
         return next;
       });
-      clearTimeout(timer.current);
-      timer.current = setTimeout(keepNow, settles_ms);
+      soon();
     },
-    [keepNow],
+    [soon],
   );
 
   const forget = useCallback(
     async (isBegun: boolean) => {
-      clearTimeout(timer.current);
+      drop();
       unkept.current = null;
       if (isBegun && latest.current !== null) setDraft(latest.current.begin());
       await keep(null).catch(() => undefined);
     },
-    [keep],
+    [keep, drop],
   );
 
   return { draft, isKept, change, forget };

@@ -1,9 +1,8 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useCallback, useEffect, useRef } from 'react';
+import { useCallback, useRef } from 'react';
 import { ask } from './ask.ts';
 import { useAnswer } from './use-answer.ts';
-
-const settles_ms = 400;
+import { useSettling } from './use-settling.ts';
 
 /** Small choices of a form, kept in the kitchen between its openings, outside history and undo. */
 export interface Kept {
@@ -23,9 +22,7 @@ export function useKept(name: string): Kept {
   const client = useQueryClient();
   const kept = useAnswer('drafts:open', { name });
   const unkept = useRef<{ readonly body: unknown } | null>(null);
-  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const keepNow = useCallback(() => {
-    clearTimeout(timer.current);
     if (unkept.current === null) return;
     const { body } = unkept.current;
     unkept.current = null;
@@ -33,20 +30,13 @@ export function useKept(name: string): Kept {
     ask('drafts:keep', { name, body }).catch(() => undefined);
     client.setQueryData(['drafts:open', { name }], { draft: { body, keptAt: new Date().toISOString() } });
   }, [client, name]);
-  useEffect(() => {
-    window.addEventListener('pagehide', keepNow);
-    return () => {
-      window.removeEventListener('pagehide', keepNow);
-      keepNow();
-    };
-  }, [keepNow]);
+  const { soon } = useSettling(keepNow);
   const keep = useCallback(
     (body: unknown) => {
       unkept.current = { body };
-      clearTimeout(timer.current);
-      timer.current = setTimeout(keepNow, settles_ms);
+      soon();
     },
-    [keepNow],
+    [soon],
   );
   return { isPending: kept.isPending, body: kept.data?.draft?.body ?? null, keep };
 }

@@ -67,6 +67,12 @@ test('a bottle is opened to try, from Today on, and says how it poured; a jar is
   await page.getByRole('button', { name: 'gushed' }).click();
   await expect(page.getByText('2 of 3 left')).toBeVisible();
   await expect(page.getByText(/^It gushed: chill the rest well/)).toBeVisible();
+  await page.getByRole('link', { name: 'What changed, and when: R-12' }).click();
+  await expect(
+    page.getByRole('list', { name: /^What changed, and when: bottles R-12/ }).getByRole('listitem'),
+  ).toHaveCount(2);
+  await page.goBack();
+  await expect(page.getByText('2 of 3 left')).toBeVisible();
   await page.evaluate((hash) => {
     location.hash = hash;
   }, `/jars/${jars[2]?.id}`);

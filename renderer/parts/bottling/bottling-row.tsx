@@ -5,6 +5,7 @@ import { useMeasures } from '#renderer/format/use-measures.ts';
 import { vesselWords } from '#renderer/format/words.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Caution } from '#renderer/parts/caution/caution.tsx';
+import { RowHistoryLink } from '#renderer/parts/history-link/history-link.tsx';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { SampleMark } from '#renderer/parts/tape/tape.tsx';
 import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
@@ -112,6 +113,7 @@ export function BottlingRow({ bottling, source }: { readonly bottling: Bottling;
       <div className="bottling-more">
         <BottlingCautions bottling={bottling} />
         <Openings openings={bottling.openings} />
+        <RowHistoryLink table="bottlings" id={bottling.id} name={name} />
       </div>
     </li>
   );
