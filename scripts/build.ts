@@ -10,16 +10,23 @@ const stamp = join(out, '.built-from');
 /** What must not be bundled: the native store, Electron, and Node's own modules. */
 const external = ['electron', 'better-sqlite3', /^node:/];
 
-function nodeSide(entries: Record<string, string>, format: 'es' | 'cjs', quiet: boolean): InlineConfig {
+interface NodeSide {
+  readonly entries: Readonly<Record<string, string>>;
+  readonly format?: 'es' | 'cjs';
+  readonly folder?: string;
+  readonly logLevel: 'info' | 'warn' | 'error';
+}
+
+function nodeSide({ entries, format = 'es', folder = out, logLevel }: NodeSide): InlineConfig {
   return {
     root,
     configFile: false,
-    logLevel: quiet ? 'warn' : 'info',
+    logLevel,
     publicDir: false,
     ssr: { noExternal: true },
     build: {
       ssr: true,
-      outDir: out,
+      outDir: folder,
       emptyOutDir: false,
       target: 'node22',
       minify: false,
@@ -46,16 +53,24 @@ export function wasEverBuilt(): boolean {
   return existsSync(stamp);
 }
 
+/** One file of the Node side as plain JavaScript, in a folder within the project, from where its packages are found. */
+export async function buildForNode(name: string, source: string, folder: string): Promise<string> {
+  const { build } = await import('vite');
+  await build(nodeSide({ entries: { [name]: source }, folder, logLevel: 'error' }));
+  return join(folder, `${name}.js`);
+}
+
 /** Builds page, desk, window and bridge into dist/. */
 export async function buildAll(options: { quiet?: boolean } = {}): Promise<void> {
-  const quiet = options.quiet ?? false;
+  const logLevel = options.quiet === true ? 'warn' : 'info';
   const hash = sourceHash(root);
   const { build } = await import('vite');
   rmSync(out, { recursive: true, force: true });
   mkdirSync(out, { recursive: true });
-  await build({ configFile: join(root, 'vite.page.config.ts'), logLevel: quiet ? 'warn' : 'info' });
-  await build(nodeSide({ main: 'electron/main.ts', 'desk-worker': 'electron/desk/desk-worker.ts' }, 'es', quiet));
-  await build(nodeSide({ preload: 'electron/preload.ts' }, 'cjs', quiet));
+  await build({ configFile: join(root, 'vite.page.config.ts'), logLevel });
+  const node = { main: 'electron/main.ts', 'desk-worker': 'electron/desk/desk-worker.ts' };
+  await build(nodeSide({ entries: node, logLevel }));
+  await build(nodeSide({ entries: { preload: 'electron/preload.ts' }, format: 'cjs', logLevel }));
   cpSync(join(root, 'words'), join(out, 'words'), { recursive: true });
   writeFileSync(stamp, hash);
 }

@@ -40,12 +40,18 @@ function install(hash) {
   writeFileSync(stamp, hash);
 }
 
+/**
+ * Node reads TypeScript by way of WebAssembly, in each thread for itself. When two threads warm up the same call out of it at once, V8
+ * may end the program (“Check failed: jit_page.has_value()”, seen with Node 24.21): so those calls are never warmed up.
+ */
+const calmWrappers = '--wasm-wrapper-tiering-budget=2000000000';
+
 /** The Node that came with the dependencies, or this one where it is new enough. */
 function findNode() {
   const name = process.platform === 'win32' ? 'node.exe' : 'node';
   const os = process.platform === 'win32' ? 'win' : process.platform;
   const brought = join(modules, `node-${os}-${process.arch}`, 'bin', name);
-  if (existsSync(brought)) return { file: brought, flags: [] };
+  if (existsSync(brought)) return { file: brought, flags: [calmWrappers] };
   const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
   if (major > oldest[0] || (major === oldest[0] && minor >= oldest[1])) {
     const stripsTypes = major > 22 || minor >= 18;

@@ -1,8 +1,7 @@
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, inject, test, vi } from 'vitest';
 import { channels } from '#hosts/ipc/channels.ts';
 
 // The boot list whole: our main file, the real desk in its thread and a real kitchen; only Electron is stood in for.
@@ -15,7 +14,7 @@ vi.mock('#shell/built-files.ts', () => ({
   builtFiles: () => ({
     page: join(root, 'renderer'),
     preload: '/dist/preload.cjs',
-    worker: pathToFileURL(join(root, 'electron', 'desk', 'desk-worker.ts')),
+    worker: new URL(inject('deskWorker')),
   }),
 }));
 

@@ -1,11 +1,11 @@
 import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { openDeskLine } from '#hosts/desk-line.ts';
 import type { AskedWays, DeskEvent } from '#shared/carriage.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
-const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
+const worker = new URL(inject('deskWorker'));
 const open = (store = join(temporaryFolder(), 'k.sidejar')) => openDeskLine({ worker, store });
 
 describe('openDeskLine({ worker, store })', () => {

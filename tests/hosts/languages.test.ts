@@ -1,10 +1,10 @@
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, onTestFinished } from 'vitest';
+import { describe, expect, inject, it, onTestFinished } from 'vitest';
 import { openDeskLine } from '#hosts/desk-line.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
-const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
+const worker = new URL(inject('deskWorker'));
 const unknown = 'There is no request called “{0}”.';
 
 /** A desk with these files among a person's own translations. */

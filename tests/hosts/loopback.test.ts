@@ -1,13 +1,13 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
 import { join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, inject, it, vi } from 'vitest';
 import { type DeskLine, openDeskLine } from '#hosts/desk-line.ts';
 import { accessFor } from '#hosts/loopback/access.ts';
 import { type Loopback, startLoopback } from '#hosts/loopback/loopback-server.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
-const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
+const worker = new URL(inject('deskWorker'));
 
 let line: DeskLine;
 let loopback: Loopback;

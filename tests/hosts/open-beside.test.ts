@@ -1,12 +1,12 @@
 import { writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { openDeskLine } from '#hosts/desk-line.ts';
 import type { DeskEvent } from '#shared/carriage.ts';
 import type { Envelope } from '#shared/failure.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
-const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
+const worker = new URL(inject('deskWorker'));
 
 type Line = ReturnType<typeof openDeskLine>;
 let asked = 0;

@@ -1,11 +1,11 @@
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { type DeskLine, openDeskLine } from '#hosts/desk-line.ts';
 import { sqliteDriver } from '#store/sqlite-driver.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
-const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
+const worker = new URL(inject('deskWorker'));
 
 describe('two programs on one kitchen', () => {
   it('each is told within a second which tables the other wrote to', async () => {

@@ -1,13 +1,13 @@
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { setTimeout as pause } from 'node:timers/promises';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, inject, it } from 'vitest';
 import { openDeskLine } from '#hosts/desk-line.ts';
 import { startLoopback } from '#hosts/loopback/loopback-server.ts';
 import { tellAddresses } from '#scripts/tell-address.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
-const worker = new URL('../../electron/desk/desk-worker.ts', import.meta.url);
+const worker = new URL(inject('deskWorker'));
 
 describe('tellAddresses(loopback, input, output)', () => {
   it('writes an address at once and a fresh one at each Enter; only the newest still opens the page, and once', async () => {
