@@ -1,11 +1,12 @@
 import { type UseMutationResult, useMutation, useQueryClient } from '@tanstack/react-query';
 import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import type { AskedOf, RequestName, ValueOf } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
 import { ask } from './ask.ts';
 
 export interface RequestOptions<Name extends RequestName> {
-  /** Said once it is true. */
+  /** Said once it is true, with the way back where there is one. */
   readonly done?: (value: ValueOf<Name>) => string | null;
   /** True where the failure is shown beside its field instead of in a toast. */
   readonly showsFailure?: boolean;
@@ -18,11 +19,15 @@ export function useRequest<Name extends RequestName>(
 ): UseMutationResult<ValueOf<Name>, Failure, AskedOf<Name>> {
   const client = useQueryClient();
   const { say } = useToasts();
-  return useMutation<ValueOf<Name>, Failure, AskedOf<Name>>({
+  const sayWithUndo = useSayWithUndo();
+  return useMutation<ValueOf<Name>, Failure, AskedOf<Name>, number | undefined>({
     mutationFn: (input) => ask(name, input),
-    onSuccess: (value) => {
+    onMutate: () => client.getQueryData<ValueOf<'undo:state'>>(['undo:state', {}])?.undoStep?.step,
+    onSuccess: (value, _input, before) => {
       const words = done?.(value) ?? null;
-      if (words !== null) say({ kind: 'done', words });
+      // What wrote nothing leaves the step before it as it was.
+      const isMine = ({ undoStep }: ValueOf<'undo:state'>) => undoStep?.request === name && undoStep.step !== before;
+      if (words !== null) void sayWithUndo(words, { isMine });
       // Also without an event: the events' line may be down.
       void client.invalidateQueries();
     },

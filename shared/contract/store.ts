@@ -129,9 +129,16 @@ export const storeRequests = {
   ),
   'undo:state': reads(
     z.strictObject({}),
-    z.strictObject({ undo: z.string().nullable(), undoRefused: z.string().nullable(), redo: z.string().nullable() }),
+    z.strictObject({
+      undo: z.string().nullable(),
+      undoRefused: z.string().nullable(),
+      /** The step that undo would take back, and the request that made it. */
+      undoStep: z.strictObject({ step: z.int(), request: z.string() }).nullable(),
+      redo: z.string().nullable(),
+    }),
   ),
-  'undo:last': writes(z.strictObject({}), stepSummary),
+  /** With a step, that one alone: refused where something else was done since. */
+  'undo:last': writes(z.strictObject({ step: z.int().min(1).optional() }), stepSummary),
   'redo:last': writes(z.strictObject({}), stepSummary),
   'bin:list': reads(
     z.strictObject({}),

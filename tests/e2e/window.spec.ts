@@ -48,6 +48,22 @@ test('an empty kitchen offers the sample, fills it with one touch and takes it a
   await expect.poll(async () => (await workbench.ask('trials:list', {})).trials.length).toBe(0);
 });
 
+test('in a narrow window what was done is said above the navigation, not over it', async ({ workbench }) => {
+  const { page } = workbench;
+  await page.setViewportSize({ width: 360, height: 740 });
+  await workbench.open('/');
+  await page
+    .getByRole('button', { name: /sample/i })
+    .first()
+    .click();
+  const said = page.locator('.toast').first();
+  await expect(said.getByRole('button', { name: 'Undo' })).toBeVisible();
+  const toast = await said.boundingBox();
+  const navigation = await page.locator('.nav').boundingBox();
+  expect(navigation?.y).toBeGreaterThan(600);
+  expect((toast?.y ?? 0) + (toast?.height ?? 0)).toBeLessThanOrEqual(navigation?.y ?? 0);
+});
+
 test('a trial opens with its jars and its factor chart, and the chart has a table twin', async ({ sample }) => {
   const { page } = sample;
   await sample.open('/trials');

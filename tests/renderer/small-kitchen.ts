@@ -167,4 +167,9 @@ export const findings: ValueOf<'findings:read'> = {
   ],
 };
 
-export const undoState: ValueOf<'undo:state'> = { undo: 'Add the taster Ana', undoRefused: null, redo: null };
+export const undoState: ValueOf<'undo:state'> = {
+  undo: 'Add the taster Ana',
+  undoRefused: null,
+  undoStep: { step: 3, request: 'tasters:save' },
+  redo: null,
+};

@@ -62,7 +62,7 @@ describe('undo and redo', () => {
     const kitchen = await temporaryKitchen();
     const id = addTaster(kitchen, 'Taster A');
     rename(kitchen, id, 'Taster B');
-    expect(undoState(kitchen.read)).toEqual({ undo: 'Rename to Taster B', undoRefused: null, redo: null });
+    expect(undoState(kitchen.read)).toMatchObject({ undo: 'Rename to Taster B', undoRefused: null, redo: null });
     travel(kitchen, 'undo');
     expect(names(kitchen)).toEqual(['Taster A']);
     travel(kitchen, 'undo');
@@ -72,6 +72,21 @@ describe('undo and redo', () => {
     expect(names(kitchen)).toEqual(['Taster B']);
     expect(() => travel(kitchen, 'redo')).toThrow(expect.objectContaining({ code: 'nothing-to-undo' }));
     expect(checkStore(kitchen, quiet)).toEqual([]);
+  });
+
+  it('meant for one step take back that one alone', async () => {
+    const kitchen = await temporaryKitchen();
+    addTaster(kitchen, 'Taster A');
+    const first = undoState(kitchen.read).undoStep?.step;
+    const id = addTaster(kitchen, 'Taster B');
+    const newest = undoState(kitchen.read).undoStep?.step;
+    expect(() => travel(kitchen, 'undo', first)).toThrow(expect.objectContaining({ code: 'refused' }));
+    expect(names(kitchen)).toEqual(['Taster A', 'Taster B']);
+    travel(kitchen, 'undo', newest);
+    expect(kitchen.read.row('tasters', id)).toBeUndefined();
+    // With what came later taken back it is the first one's turn again.
+    travel(kitchen, 'undo', first);
+    expect(names(kitchen)).toEqual([]);
   });
 
   it('a new step ends what could be redone', async () => {
@@ -97,7 +112,7 @@ describe('undo and redo', () => {
 
   it('never offer the beginning of the kitchen itself', async () => {
     const kitchen = await temporaryKitchen();
-    expect(undoState(kitchen.read)).toEqual({ undo: null, undoRefused: null, redo: null });
+    expect(undoState(kitchen.read)).toEqual({ undo: null, undoRefused: null, undoStep: null, redo: null });
     expect(() => travel(kitchen, 'undo')).toThrow(expect.objectContaining({ code: 'nothing-to-undo' }));
   });
 

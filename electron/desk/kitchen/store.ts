@@ -78,7 +78,7 @@ export const storeHandlers: Handlers<
     return { taster, ...eraseTaster(kitchen, row), backups };
   },
   'undo:state': (kitchen) => undoState(kitchen.read),
-  'undo:last': (kitchen) => travel(kitchen, 'undo'),
+  'undo:last': (kitchen, { step }) => travel(kitchen, 'undo', step),
   'redo:last': (kitchen) => travel(kitchen, 'redo'),
   'bin:list': (kitchen) => ({ entries: binEntries(kitchen.read) }),
   'bin:empty': (kitchen, { step }) => ({ rows: eraseFromBin(kitchen, step) }),

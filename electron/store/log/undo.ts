@@ -43,12 +43,20 @@ function crossing(change: StoredChange, direction: Direction): Crossing {
   return direction === 'undo' ? { from: change.after, to: change.before } : { from: change.before, to: change.after };
 }
 
+export interface UndoState {
+  readonly undo: string | null;
+  readonly undoRefused: string | null;
+  readonly undoStep: { readonly step: number; readonly request: string } | null;
+  readonly redo: string | null;
+}
+
 /** What undo and redo would do now, in the words of the steps. */
-export function undoState(read: Reader): { undo: string | null; undoRefused: string | null; redo: string | null } {
+export function undoState(read: Reader): UndoState {
   const undo = nextToUndo(read);
   return {
     undo: undo?.summary ?? null,
     undoRefused: undo?.fixed_because ?? null,
+    undoStep: undo === undefined ? null : { step: undo.id, request: undo.request },
     redo: nextToRedo(read)?.summary ?? null,
   };
 }
@@ -56,9 +64,11 @@ export function undoState(read: Reader): { undo: string | null; undoRefused: str
 /**
  * Takes the newest standing step back, or brings the last undone one forward again, as one new step of the log.
  *
- * @throws Failure `nothing-to-undo`, or `refused` with the reason: the step can't be taken back, or a row it wrote has changed since
+ * @param only the step it is meant for
+ * @throws Failure `nothing-to-undo`, or `refused` with the reason: it is another step's turn, the step can't be taken back, or a row it
+ * wrote has changed since
  */
-export function travel(kitchen: Kitchen, direction: Direction): { step: number; summary: string } {
+export function travel(kitchen: Kitchen, direction: Direction, only?: number): { step: number; summary: string } {
   const { read } = kitchen;
   const step = direction === 'undo' ? nextToUndo(read) : nextToRedo(read);
   if (step === undefined) {
@@ -66,6 +76,9 @@ export function travel(kitchen: Kitchen, direction: Direction): { step: number; 
       'nothing-to-undo',
       direction === 'undo' ? phrase`There is nothing to undo.` : phrase`There is nothing to redo.`,
     );
+  }
+  if (only !== undefined && step.id !== only) {
+    throw new Failure('refused', phrase`Something else was done since. The undo button takes back the latest step.`);
   }
   if (step.fixed_because !== null) throw new Failure('refused', `“${step.summary}” stays: ${step.fixed_because}`);
   const order = direction === 'undo' ? 'DESC' : 'ASC';

@@ -110,9 +110,8 @@ function PlanForm({ kept, draft, bases, pantry, measures: usual }: PlanFormProps
         // Read beforehand, so that the next page has its heading at once for those who listen.
         const open = { trial };
         await client.prefetchQuery({ queryKey: ['trials:open', open], queryFn: () => ask('trials:open', open) });
-        await sayWithUndo(words.saved(jars.length), () => {
-          void keepPlan(draft).then(() => go('/trials/new'));
-        });
+        const onUndone = () => void keepPlan(draft).then(() => go('/trials/new'));
+        await sayWithUndo(words.saved(jars.length), { onUndone });
         go(`/trials/${trial}`);
       },
     });

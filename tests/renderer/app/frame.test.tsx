@@ -80,7 +80,7 @@ describe('The frame', () => {
 
   it('says why undo is refused instead of doing it', async () => {
     const bridge = appOver({
-      'undo:state': { undo: 'Close the tasting', undoRefused: 'Its codes were revealed.', redo: null },
+      'undo:state': { ...undoState, undo: 'Close the tasting', undoRefused: 'Its codes were revealed.' },
     });
     await screen.findByRole('button', { name: /Undo: Close the tasting/ });
     act(() => bridge.tell({ kind: 'menu', act: 'undo' }));
