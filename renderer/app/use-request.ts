@@ -25,9 +25,7 @@ export function useRequest<Name extends RequestName>(
     onMutate: () => client.getQueryData<ValueOf<'undo:state'>>(['undo:state', {}])?.undoStep?.step,
     onSuccess: (value, _input, before) => {
       const words = done?.(value) ?? null;
-      // What wrote nothing leaves the step before it as it was.
-      const isMine = ({ undoStep }: ValueOf<'undo:state'>) => undoStep?.request === name && undoStep.step !== before;
-      if (words !== null) void sayWithUndo(words, { isMine });
+      if (words !== null) void sayWithUndo(words, { of: name, before });
       // Also without an event: the events' line may be down.
       void client.invalidateQueries();
     },

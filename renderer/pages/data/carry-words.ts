@@ -34,5 +34,6 @@ export const carryWords = {
   kept: (name: string, what: string) => phrase`${what} “${name}” stands here in another edition: yours stays`,
   more: (count: number) => phrase`and ${count} more that stay as they are here`,
   take: phrase`Take it in`,
+  isIn: (from: string) => phrase`“${from}” is taken in.`,
   taken: (from: string) => phrase`Taken in from “${from}”. Undo takes all of it out again.`,
 } as const;

@@ -6,6 +6,7 @@ import { counted } from '#renderer/format/counted.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
 import { Explained } from '#renderer/parts/term/explained.tsx';
+import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { CountedWork } from '#shared/carriage.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -76,6 +77,7 @@ function Preview({ found }: { readonly found: TakenIn }) {
 export function TakeInFile() {
   const look = useLongRequest('data:takeIn');
   const take = useLongRequest('data:takeIn');
+  const sayWithUndo = useSayWithUndo();
   const [text, setText] = useState<string | null>(null);
   const [fault, setFault] = useState<string | undefined>(undefined);
 
@@ -91,6 +93,11 @@ export function TakeInFile() {
     } catch {
       setFault(carryWords.cantRead);
     }
+  }
+
+  async function keep(given: string) {
+    const taken = await take.run({ text: given });
+    if (taken !== null) void sayWithUndo(carryWords.isIn(taken.from), { of: 'data:takeIn' });
   }
 
   useHandedFile((file) => void read(file));
@@ -125,7 +132,7 @@ export function TakeInFile() {
           <Preview found={found} />
           {found.fresh.length === 0 ? null : (
             <div className="button-row">
-              <Button weight="main" disabled={take.isUnderWay} onClick={() => void take.run({ text })}>
+              <Button weight="main" disabled={take.isUnderWay} onClick={() => void keep(text)}>
                 {carryWords.take}
               </Button>
             </div>

@@ -11,7 +11,7 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { TableSourceFields } from '#renderer/parts/table-source/table-source.tsx';
 import { useTableSource } from '#renderer/parts/table-source/use-table-source.ts';
 import { Explained } from '#renderer/parts/term/explained.tsx';
-import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import { readingColumns } from '#shared/closed-lists.ts';
 import type { AskedOf, ValueOf } from '#shared/contract/all-requests.ts';
@@ -72,7 +72,7 @@ function ImportForm({ trial }: { readonly trial: string }) {
   const [mapping, setMapping] = useState<Mapping>({});
   const source = useTableSource(() => setMapping({}));
   const [, go] = useLocation();
-  const { say } = useToasts();
+  const sayWithUndo = useSayWithUndo();
   const preview = useLongAnswer(
     'readings:import',
     { trial, table: source.settled, mapping, preview: true },
@@ -85,7 +85,7 @@ function ImportForm({ trial }: { readonly trial: string }) {
   async function keep() {
     const kept = await take.run({ trial, table: source.text, mapping });
     if (kept === null) return;
-    say({ kind: 'done', words: words.taken(kept.accepted) });
+    void sayWithUndo(words.taken(kept.accepted), { of: 'readings:import' });
     go(`/trials/${trial}`);
   }
 

@@ -8,7 +8,7 @@ import { PageHead } from '#renderer/parts/page-head/page-head.tsx';
 import { TableSourceFields } from '#renderer/parts/table-source/table-source.tsx';
 import { useTableSource } from '#renderer/parts/table-source/use-table-source.ts';
 import { Explained } from '#renderer/parts/term/explained.tsx';
-import { useToasts } from '#renderer/parts/toast/toasts.tsx';
+import { useSayWithUndo } from '#renderer/parts/toast/use-say-with-undo.ts';
 import { UnderWay } from '#renderer/parts/under-way/under-way.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import { ImportColumns } from './import-columns.tsx';
@@ -25,7 +25,7 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
   const [mapping, setMapping] = useState<Readonly<Record<string, string>>>({});
   const source = useTableSource(() => setMapping({}));
   const [, go] = useLocation();
-  const { say } = useToasts();
+  const sayWithUndo = useSayWithUndo();
   const kinds = {
     isRanked: tasting.isRanked,
     isRepeated: tasting.replicates > 1,
@@ -47,7 +47,7 @@ function ImportForm({ tasting }: { readonly tasting: Tasting }) {
   async function keep() {
     const kept = await take.run({ tasting: tasting.id, ...input });
     if (kept === null) return;
-    say({ kind: 'done', words: importWords.taken(kept.accepted) });
+    void sayWithUndo(importWords.taken(kept.accepted), { of: 'scores:import' });
     go(`/tastings/${tasting.id}`);
   }
 

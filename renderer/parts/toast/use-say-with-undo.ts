@@ -2,15 +2,15 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useCallback } from 'react';
 import { phrase } from '#core/words/phrase.ts';
 import { ask } from '#renderer/app/ask.ts';
-import type { ValueOf } from '#shared/contract/all-requests.ts';
+import type { RequestName } from '#shared/contract/all-requests.ts';
 import type { Failure } from '#shared/failure.ts';
 import { useToasts } from './toasts.tsx';
 
-type UndoState = ValueOf<'undo:state'>;
-
 interface UndoOffer {
-  /** Whether the step that undo would take back now is the one spoken of; without it the latest one is. */
-  readonly isMine?: (state: UndoState) => boolean;
+  /** The request that made the step; without it the latest step is the one spoken of. */
+  readonly of?: RequestName;
+  /** The step that was the latest before: a request that wrote nothing has none of its own. */
+  readonly before?: number | undefined;
   readonly onUndone?: () => void;
 }
 
@@ -19,9 +19,11 @@ export function useSayWithUndo(): (words: string, offer?: UndoOffer) => Promise<
   const client = useQueryClient();
   const { say } = useToasts();
   return useCallback(
-    async (words: string, { isMine = () => true, onUndone }: UndoOffer = {}) => {
+    async (words: string, { of, before, onUndone }: UndoOffer = {}) => {
       const state = await ask('undo:state', {}).catch(() => null);
-      const step = state?.undoRefused === null && isMine(state) ? state.undoStep?.step : undefined;
+      const latest = state?.undoRefused === null ? state.undoStep : null;
+      const isMine = latest !== null && latest.step !== before && (of === undefined || latest.request === of);
+      const step = isMine ? latest.step : undefined;
       const undo = async () => {
         try {
           const { summary } = await ask('undo:last', { step });
