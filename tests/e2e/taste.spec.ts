@@ -126,7 +126,7 @@ test('a pasted table with bad rows names them and changes nothing until it is to
   expect(
     scores.map(({ taster, sample, attribute, score }) => `${taster} ${sample} ${attribute} ${score}`).sort(),
   ).toEqual([`Ann ${a} tang 6`, `Ann ${a} liking 7`, `Ben ${b} liking 8`, `Ben ${a} tang 4.5`].sort());
-  await page.getByRole('button', { name: /^Undo/ }).click();
+  await page.getByRole('button', { name: /^Undo: / }).click();
   await expect.poll(async () => (await workbench.ask('scores:list', { tasting })).scores.length).toBe(0);
 });
 
