@@ -73,6 +73,28 @@ describe('readings:import', () => {
     expect(stored()).toHaveLength(1);
   });
 
+  it('cuts off no note, keeps none that an export could not bring back, and reads no 4,2 as 4', async () => {
+    const test = await temporaryDesk();
+    const { trial } = await preparedTrial(test);
+    const rows = [
+      ['A', 1, 5, 'x'.repeat(4000)],
+      ['A', 2, 5, 'x'.repeat(4001)],
+      ['A', 3, 5, 'bell\u0007'],
+      ['A', 4, 5, 'turned\u202eabc'],
+    ];
+    const table = `jar,hours,brix,note\n${rows.map((row) => row.join(',')).join('\n')}\nA,5,4,2,sour`;
+    const { accepted, refused } = await test.ask('readings:import', { trial, table });
+    expect([accepted, refused.map(({ row, column, code }) => [row, column, code])]).toEqual([
+      1,
+      [
+        [3, 'note', 'bad-note'],
+        [4, 'note', 'bad-note'],
+        [5, 'note', 'bad-note'],
+        [6, undefined, 'too-many-cells'],
+      ],
+    ]);
+  });
+
   it('goes by a mapping, and refuses what is no table of readings', async () => {
     const test = await temporaryDesk();
     const { trial, jars } = await preparedTrial(test);

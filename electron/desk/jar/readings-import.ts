@@ -1,6 +1,6 @@
 import { phrase } from '#core/words/phrase.ts';
 import { readingColumns } from '#shared/closed-lists.ts';
-import { brix, ph, sg, temperature_C } from '#shared/contract/fields.ts';
+import { brix, isRemark, note, ph, sg, temperature_C } from '#shared/contract/fields.ts';
 import { findTrial, type TrialWhole } from '#store/rows/trials.ts';
 import { storedMoment } from '#store/stored-moment.ts';
 import type { Columns } from '#store/tables.ts';
@@ -105,6 +105,15 @@ function takenAt(cells: Cells, jar: Jar, startedAt: string): string {
   return new Date(Date.parse(startedAt) + since * 3_600_000).toISOString();
 }
 
+/** A note as it may stand anywhere else: nothing is cut off, and nothing kept that an export could not bring back. */
+function noteIn(written: string): string {
+  if (note.safeParse(written).success) return written;
+  const said = isRemark(written)
+    ? phrase`The note is longer than a note can be.`
+    : phrase`The note holds characters that no screen shows, or that make it read otherwise.`;
+  throw new RowProblem('bad-note', 'note', said);
+}
+
 function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>): Columns<'readings'> {
   const label = cells.jar ?? '';
   const jar = jars.get(nameKey(label)) ?? jars.get(label);
@@ -131,14 +140,14 @@ function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>): Columns<'readi
   };
   if (Object.values(reading).every((value) => value === null))
     throw new RowProblem('no-figure', '', phrase`The row holds no figure.`);
-  const note = (cells.note ?? '').slice(0, 4000);
+  const remark = noteIn(cells.note ?? '');
   return {
     ...reading,
     jar_id: jar.id,
     base_id: null,
     taken_at: storedMoment(takenAt(cells, jar, jar.startedAt)),
     acidity_as: acidity === null ? null : (as ?? null),
-    note: note === '' ? null : note,
+    note: remark === '' ? null : remark,
   };
 }
 
@@ -176,6 +185,12 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
         watch.progress(index, rows.length);
       }
       if (row.every((cell) => cell.trim() === '')) return;
+      // "4,2" without quotation marks between commas would be read as 4.
+      if (row.slice(header.length).some((cell) => cell.trim() !== '')) {
+        const message = phrase`Row ${index + 2} has ${row.length} cells, the header has ${header.length}.`;
+        refused.push({ row: index + 2, code: 'too-many-cells', message });
+        return;
+      }
       const cells: Cells = {};
       meanings.forEach((meaning, place) => {
         if (meaning !== '') cells[meaning] = (row[place] ?? '').trim();
