@@ -35,6 +35,19 @@ describe('photos in a carried file', () => {
     expect(await other.ask('store:check', {})).toEqual({ ok: true, problems: [] });
   });
 
+  it('may be more than a day brings in a year', async () => {
+    const { test, trial, a } = await photographed();
+    for (let number = 0; number < 250; number += 1) {
+      const another = Buffer.concat([onePixelJpeg, Buffer.from(String(number))]);
+      await test.ask('photos:add', { jar: a, image: base64(another) });
+    }
+    const { text, pictures } = await test.ask('data:trialFile', { trial });
+    expect(pictures).toBe(252);
+    const other = await temporaryDesk();
+    expect(await other.ask('data:takeIn', { text })).toMatchObject({ pictures: 252, taken: true });
+    expect(photosOf(other)).toEqual(photosOf(test));
+  });
+
   it('that are missing at home are counted, and said where they are taken in', async () => {
     const { test, trial, a } = await photographed();
     const [name = ''] = photosOf(test).filter((each) => each.endsWith('.jpg'));

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { withPoint } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
+import { firstPart } from '#shared/first-part.ts';
 import { carriedText, readCarriedFile } from '#store/carry/carried-file.ts';
 import { arrivingPictures, picturesFor } from '#store/carry/carried-pictures.ts';
 import { takeIn } from '#store/carry/take-in.ts';
@@ -86,7 +87,7 @@ export const carryingHandlers: Handlers<'data:export' | 'data:trialFile' | 'data
     pictures.keep(kitchen.file);
     const what = carried.holds === 'trial' ? phrase`a trial` : phrase`a kitchen`;
     kitchen.write(
-      { request: 'data:takeIn', summary: phrase`Take in ${what} from “${carried.from.slice(0, 100)}”` },
+      { request: 'data:takeIn', summary: phrase`Take in ${what} from “${firstPart(carried.from, 100)}”` },
       (writer) => {
         // Looked at again inside the transaction: another window may have written between.
         takeIn(writer, carried, () => watch.assertGoing()).write(writer, (done, total) => {

@@ -1,5 +1,5 @@
 import { phrase } from '#core/words/phrase.ts';
-import { carriedFile, carriedFormat } from '#shared/contract/carried-file.ts';
+import { carriedFile, carriedFormat, mostPictures } from '#shared/contract/carried-file.ts';
 import { atFirstComplaint } from '#shared/contract/first-complaint.ts';
 import { Failure } from '#shared/failure.ts';
 import { jsonExcess } from '#shared/json-excess.ts';
@@ -24,7 +24,7 @@ export interface CarriedFile {
 }
 
 /** File, tables, table, row; and a row says its id and its moment at least, in 100 characters or more. */
-const bounds = { depth: 4, members: 200, charactersEach: 60 };
+const bounds = { depth: 4, members: mostPictures, charactersEach: 60 };
 
 /**
  * Reads a carried file. Its length, its nesting and how much it holds are looked at before it is parsed.

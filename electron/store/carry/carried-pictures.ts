@@ -1,6 +1,7 @@
 import { readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
+import { mostPictures } from '#shared/contract/carried-file.ts';
 import { Failure } from '#shared/failure.ts';
 import { pictureKind, pictureLimit_bytes } from '#shared/picture-kind.ts';
 import { pictureSize } from '#shared/picture-size.ts';
@@ -25,7 +26,7 @@ export function picturesFor(
     if (pictures.has(photo.sha256)) continue;
     try {
       const text = Buffer.from(readPhotoFile(kitchen, photo)).toString('base64');
-      if (characters + text.length > most_characters) throw new Error('no room');
+      if (characters + text.length > most_characters || pictures.size >= mostPictures) throw new Error('no room');
       characters += text.length;
       pictures.set(photo.sha256, text);
     } catch {

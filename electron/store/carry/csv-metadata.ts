@@ -16,11 +16,13 @@ function isRequired(table: TableName, column: string): boolean {
   return !(kinds[column] ?? 'text').endsWith('?');
 }
 
-function referencesOf(read: Reader, table: TableName) {
+/** The keys of a table to those that are written too: each resource of a key must be a table of the same group. */
+function referencesOf(read: Reader, table: TableName, written: readonly TableName[]) {
   return read
     .all<{ table: string; from: string }>(
       `SELECT "table", "from" FROM pragma_foreign_key_list('${table}') ORDER BY id DESC`,
     )
+    .filter((key) => written.some((name) => name === key.table))
     .map((key) => ({
       columnReference: key.from,
       reference: { resource: `${key.table}.csv`, columnReference: 'id' },
@@ -50,7 +52,7 @@ export function csvMetadata(read: Reader, kitchen: string, written: readonly Tab
           required: isRequired(table, column),
         })),
         primaryKey: 'id',
-        foreignKeys: referencesOf(read, table),
+        foreignKeys: referencesOf(read, table, written),
       },
     })),
   };

@@ -6,8 +6,16 @@ import { columnNames, type TableName, tables } from '../tables.ts';
 
 const momentShape = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
 
-/** Columns with line breaks in them: people's remarks. */
-const severalLines: ReadonlySet<string> = new Set(['note', 'words', 'why', 'asked']);
+/** Columns with line breaks in them: people's remarks, as the contract takes them. */
+const severalLines: ReadonlySet<string> = new Set([
+  'note',
+  'words',
+  'why',
+  'asked',
+  'went_in',
+  'low_word',
+  'high_word',
+]);
 
 function cellProblem(column: string, kind: string, value: Value | undefined): string | null {
   if (value === undefined || value === null) return kind.endsWith('?') ? null : phrase`${column} is missing`;

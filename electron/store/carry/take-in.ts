@@ -1,5 +1,6 @@
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
+import { firstPart } from '#shared/first-part.ts';
 import { rowText } from '../log/change-log.ts';
 import type { Reader } from '../reader.ts';
 import type { Value } from '../statements.ts';
@@ -41,7 +42,7 @@ function isTaken(read: Reader, table: TableName, name: string, arriving: Readonl
 
 /** "Ann (Lane kitchen)", then "Ann (Lane kitchen) 2": whoever has the name here keeps it. */
 function freeName(read: Reader, table: TableName, name: string, from: string, arriving: ReadonlySet<string>): string {
-  const base = `${name.slice(0, 140)} (${from.slice(0, 40)})`;
+  const base = `${firstPart(name, 140)} (${firstPart(from, 40)})`;
   for (let number = 1; ; number += 1) {
     const tried = number === 1 ? base : `${base} ${number}`;
     if (!isTaken(read, table, tried, arriving)) return tried;
