@@ -1,4 +1,4 @@
-import { type CsvCell, csvText, harmlessCell } from '#shared/csv-text.ts';
+import { type CsvCell, csvText, tabbedText } from '#shared/csv-text.ts';
 import type { CourseChartData } from './course-chart-data.ts';
 
 const head: readonly CsvCell[] = ['measure', 'unit', 'kind', 'jar', 'level', 'hours', 'value', 'low_95', 'high_95'];
@@ -54,14 +54,7 @@ export function courseCsv({ title, unit, series, line }: CourseChartData): strin
 /** The readings as tab-separated text, ready for a spreadsheet. */
 export function courseFigures({ unit, series, decimals }: CourseChartData): string {
   const rows = series.flatMap(({ label, level, points }) =>
-    points.map(({ hours, value }) =>
-      [
-        harmlessCell(label),
-        harmlessCell(level.replaceAll(/\s+/g, ' ')),
-        String(Number(hours.toFixed(2))),
-        value.toFixed(decimals),
-      ].join('\t'),
-    ),
+    points.map(({ hours, value }) => [label, level, Number(hours.toFixed(2)), value.toFixed(decimals)]),
   );
-  return [['jar', 'level', 'hours', unit].join('\t'), ...rows].join('\n');
+  return tabbedText([['jar', 'level', 'hours', unit], ...rows]);
 }

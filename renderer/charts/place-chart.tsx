@@ -1,6 +1,7 @@
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
+import { tabbedText } from '#shared/csv-text.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { figureWords } from './figure-words.ts';
 import { PlaceDrawing } from './late-drawings.ts';
@@ -19,10 +20,10 @@ const words = {
 export function PlaceChart({ ranking }: { readonly ranking: Ranking }) {
   const { name, places, samples, counted } = ranking;
   const data = placeChartData(ranking);
-  const figures = [
-    [phrase`Level`, phrase`Mean place`].join('\t'),
-    ...places.map(({ sample, mean }) => [sample, figureWords(mean)].join('\t')),
-  ].join('\n');
+  const figures = tabbedText([
+    [phrase`Level`, phrase`Mean place`],
+    ...places.map(({ sample, mean }) => [sample, figureWords(mean)]),
+  ]);
   return (
     <ChartFrame
       title={name}

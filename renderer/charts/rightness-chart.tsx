@@ -2,7 +2,7 @@ import { phrase } from '#core/words/phrase.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { csvText } from '#shared/csv-text.ts';
+import { csvText, tabbedText } from '#shared/csv-text.ts';
 import { attributeColour } from './attribute-colour.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { figureWords } from './figure-words.ts';
@@ -58,7 +58,7 @@ export function RightnessChart({ rightness }: { readonly rightness: Rightness })
       more={sentences.slice(1).join(' ') || null}
       colour={attributeColour(attribute)}
       isLead={false}
-      figures={[heads.slice(0, 4), ...rows.map((row) => row.slice(0, 4))].map((row) => row.join('\t')).join('\n')}
+      figures={tabbedText([heads.slice(0, 4), ...rows.map((row) => row.slice(0, 4))])}
       csv={() =>
         csvText([
           [

@@ -2,7 +2,7 @@ import { ComposedChart, ResponsiveContainer, usePlotArea, useXAxisScale, useYAxi
 import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
-import { csvText, harmlessCell } from '#shared/csv-text.ts';
+import { csvText, tabbedText } from '#shared/csv-text.ts';
 import { hoursAxis, hoursAxisProps, laneAxisProps } from './chart-axes.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { type Course, hourTicks } from './course-chart-data.ts';
@@ -107,13 +107,10 @@ export function SeenChart({ jars, nameOf }: SeenChartProps) {
       colour="var(--ink-soft)"
       isLead={false}
       lanes={shown.length}
-      figures={[
-        phrase`jar\tlevel\thours\twhat`,
-        ...rows.map(
-          ({ label, level, hours, what }) =>
-            `${harmlessCell(label)}\t${harmlessCell(level)}\t${said(hours)}\t${nameOf(what)}`,
-        ),
-      ].join('\n')}
+      figures={tabbedText([
+        ['jar', 'level', 'hours', 'what'],
+        ...rows.map(({ label, level, hours, what }) => [label, level, said(hours), nameOf(what)]),
+      ])}
       csv={() =>
         csvText([
           ['jar', 'level', 'hours', 'what', 'note'],

@@ -2,7 +2,7 @@ import { fixed } from '#core/words/figures.ts';
 import { capital } from '#renderer/format/words.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { csvText, harmlessCell } from '#shared/csv-text.ts';
+import { csvText, tabbedText } from '#shared/csv-text.ts';
 import { attributeColour } from './attribute-colour.ts';
 import { wholeTicks } from './axis-ticks.ts';
 import { ChartFrame } from './chart-frame.tsx';
@@ -20,10 +20,6 @@ interface TasterChartProps {
 }
 
 const nameOf = ({ taster, isAside }: Use) => (isAside ? `${taster} (${words.aside})` : taster);
-
-function tabbed(rows: readonly (readonly (string | number | null)[])[]): string {
-  return rows.map((row) => row.map((cell) => harmlessCell(String(cell ?? ''))).join('\t')).join('\n');
-}
 
 /** How each taster used one scale: lowest to highest, and the mean with its interval. */
 export function ScaleUseChart({ of: { attribute, scale, tasters } }: TasterChartProps) {
@@ -48,7 +44,7 @@ export function ScaleUseChart({ of: { attribute, scale, tasters } }: TasterChart
       colour={attributeColour(attribute)}
       isLead={false}
       lanes={tasters.length}
-      figures={tabbed([useColumns, ...rows])}
+      figures={tabbedText([useColumns, ...rows])}
       csv={() => csvText([useColumns, ...rows])}
       chartKey={words.useKey}
       table={
@@ -119,7 +115,7 @@ export function AgreementChart({ of: { attribute, tasters, sentence } }: TasterC
       colour={attributeColour(attribute)}
       isLead={false}
       lanes={tasters.length}
-      figures={tabbed([agreementColumns, ...rows])}
+      figures={tabbedText([agreementColumns, ...rows])}
       csv={() => csvText([agreementColumns, ...rows])}
       chartKey={words.agreeKey}
       table={

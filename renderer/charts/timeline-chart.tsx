@@ -1,6 +1,6 @@
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
-import { csvText, harmlessCell } from '#shared/csv-text.ts';
+import { csvText, tabbedText } from '#shared/csv-text.ts';
 import { ChartFrame } from './chart-frame.tsx';
 import { TimelineDrawing } from './late-drawings.ts';
 import { timelineColumns } from './timeline-csv.ts';
@@ -30,9 +30,7 @@ export function TimelineChart({ timeline, now, nameOf }: TimelineChartProps) {
       colour="var(--ink-soft)"
       isLead={false}
       lanes={timeline.jars.length + (timeline.tastings.length > 0 ? 1 : 0)}
-      figures={[timelineColumns, ...cells]
-        .map((row) => row.map((cell) => harmlessCell(cell ?? '')).join('\t'))
-        .join('\n')}
+      figures={tabbedText([timelineColumns, ...cells])}
       csv={() => csvText([timelineColumns, ...cells])}
       chartKey={key}
       below={

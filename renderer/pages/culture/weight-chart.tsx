@@ -8,7 +8,7 @@ import { dateWords, spanWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
-import { csvText } from '#shared/csv-text.ts';
+import { csvText, tabbedText } from '#shared/csv-text.ts';
 import { actWords, words } from './words.ts';
 
 interface Weighing {
@@ -51,7 +51,7 @@ export function WeightChart({
       more={null}
       colour={colour}
       isLead={false}
-      figures={[words.chart.heads, ...cells].map((row) => row.join('\t')).join('\n')}
+      figures={tabbedText([words.chart.heads, ...cells])}
       csv={() => csvText([['day', 'what', `weight (${unit.symbol})`], ...cells])}
       chartKey={words.chart.key}
       table={

@@ -7,7 +7,7 @@ import { typedNumber } from '#renderer/format/number-field.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import { Field } from '#renderer/parts/field/field.tsx';
-import { csvText } from '#shared/csv-text.ts';
+import { csvText, tabbedText } from '#shared/csv-text.ts';
 import { errorBasis, neededWords, type Panel, sightSentence, tooFewWords } from './panel-sight-words.ts';
 import './panel-sight.css';
 
@@ -93,9 +93,7 @@ export function PanelSight(panel: Panel) {
               sentence: sightSentence(panel, value.detectableDifference),
               key: `Line: the chance to see a gap of that size. Diamond: seen 8 times in 10. ${basis.words}`,
             }}
-            figures={rowsOf(value.curve)
-              .map((row) => row.join('\t'))
-              .join('\n')}
+            figures={tabbedText(rowsOf(value.curve))}
             csv={() => csvText(rowsOf(value.curve))}
             drawing={drawing}
           />

@@ -6,7 +6,7 @@ import { factorChartCsv } from '#renderer/charts/factor-chart-csv.ts';
 import { factorChartData } from '#renderer/charts/factor-chart-data.ts';
 import { factorChartFigures } from '#renderer/charts/factor-chart-figures.ts';
 import { fileName } from '#renderer/format/save-file.ts';
-import { csvText, harmlessCell } from '#shared/csv-text.ts';
+import { csvText, harmlessCell, tabbedText } from '#shared/csv-text.ts';
 import { findings, idOf } from '../small-kitchen.ts';
 
 const levels = ['2 days', '4 days'];
@@ -29,6 +29,34 @@ describe('csvText(rows)', () => {
     for (const word of ['=1+1', '+1', '-1', '@A1', ' =1', '\t=1', '＝1']) expect(harmlessCell(word)).toBe(`'${word}`);
     expect(harmlessCell('3 days')).toBe('3 days');
     expect(csvText([['=HYPERLINK("x")', -1.5, null]])).toBe(`"'=HYPERLINK(""x"")",-1.5,\r\n`);
+  });
+
+  it('is not deceived by what stands before the sign and shows nothing, or is taken off where it is pasted', () => {
+    for (const word of [
+      '"=1+1"',
+      "'=1",
+      '\u200b=1',
+      '\ufeff@A1',
+      '\u00a0+1',
+      ' "-1',
+      '\r=1',
+      '\t1',
+      '＠A1',
+      '＋1',
+      '－1',
+    ]) {
+      expect(harmlessCell(word)).toBe(`'${word}`);
+    }
+    for (const word of ['"so"', "Ann's", 'a=b', '\u200d', '‘so’']) expect(harmlessCell(word)).toBe(word);
+  });
+
+  it('leads such words on the clipboard, too, whose numbers stay numbers', () => {
+    const rows = [
+      ['level', 'mean'],
+      ['"=HYPERLINK(1)"', -1.5],
+      ['two\nlines\there', null],
+    ];
+    expect(tabbedText(rows)).toBe(`level\tmean\n'"=HYPERLINK(1)"\t-1.5\ntwo lines here\t`);
   });
 
   it('is read back by a CSV reader as it was', () => {
