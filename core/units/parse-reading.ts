@@ -1,4 +1,5 @@
 import { phrase } from '#core/words/phrase.ts';
+import { names, ranges } from './reading-kinds.ts';
 import { units } from './unit-table.ts';
 
 export const titrationAcids = ['lactic', 'acetic', 'citric', 'malic', 'tartaric'] as const;
@@ -20,47 +21,33 @@ export type ReadReading =
 
 type Kind = keyof JarReading;
 
-const ranges: Readonly<Record<Kind, readonly [number, number, () => string]>> = {
-  brix: [0, 80, () => phrase`Brix runs from 0 to 80`],
-  sg: [0.9, 1.4, () => phrase`Specific gravity runs from ${0.9} to ${1.4}`],
-  ph: [0, 14, () => phrase`pH runs from 0 to 14`],
-  temperature_C: [-40, 110, () => phrase`A jar’s temperature lies between −40 and 110 °C`],
-  acidity: [0, 200, () => phrase`Acidity runs from 0 to 200 g/L`],
-};
-const names: Readonly<Record<Kind, string>> = {
-  get brix() {
-    return phrase`Brix`;
-  },
-  get sg() {
-    return phrase`specific gravity`;
-  },
-  ph: 'pH',
-  get temperature_C() {
-    return phrase`the temperature`;
-  },
-  get acidity() {
-    return phrase`the acidity`;
-  },
-};
-
 const numeral = String.raw`-?(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
 const brixUnit = String.raw`°?\s?bx|°?\s?brix|°?\s?plato`;
+const degrees = String.raw`(?:°|deg(?:ree)?s?)?\s?`;
 const acidUnit = String.raw`g\s?\/\s?l`;
 const acid = titrationAcids.join('|');
+const unitEnd = String.raw`(?![\p{L}\d])`;
 const numberFirst = new RegExp(
-  String.raw`^(${numeral})\s*(${brixUnit}|sg|ph|°?\s?c(?:elsius)?|°?\s?f(?:ahrenheit)?|${acidUnit})(?![\p{L}\d])(?:\s*(?:as\s+)?(${acid})(?:\s+acid)?)?`,
+  String.raw`^(${numeral})\s*(${brixUnit}|sg|ph|${degrees}c(?:elsius)?|${degrees}f(?:ahrenheit)?|${acidUnit})${unitEnd}`,
   'iu',
 );
 const wordFirst = new RegExp(
-  String.raw`^(ph|${brixUnit}|sg|gravity|temp(?:erature)?|ta|acid(?:ity)?)\s*[:=]?\s*(${numeral})(?:\s*(°?\s?[cf]|${acidUnit})(?![\p{L}\d]))?(?:\s*(?:as\s+)?(${acid})(?:\s+acid)?)?`,
+  String.raw`^(ph|${brixUnit}|sg|gravity|temp(?:erature)?|ta|acid(?:ity)?)\s*(?:[:=]|of\s)?\s*(${numeral})(?!\.?\d)`,
   'iu',
 );
+/** What may follow the number of a word; a unit of another kind stays unread, and is named. */
+const unitOf: Partial<Record<Kind, RegExp>> = {
+  temperature_C: new RegExp(String.raw`^\s*(${degrees}[cf])${unitEnd}`, 'iu'),
+  acidity: new RegExp(String.raw`^\s*(${acidUnit})${unitEnd}`, 'iu'),
+};
+const acidName = new RegExp(String.raw`^\s*(?:as\s+)?(${acid})(?:\s+acid)?${unitEnd}`, 'iu');
+const between = /^(?:[\s,;·/|&+]|\.(?=\s|$)|(?:and|at)\b)+/i;
 const bareNumber = new RegExp(String.raw`^${numeral}(?![\p{L}\d])`, 'u');
 /** Only a hydrometer is read to three places around one. */
 const bareGravity = /^(?:0[.,]99\d|1[.,][01]\d\d)(?!\d)/;
 
 function kindOf(word: string): Kind {
-  const plain = word.toLowerCase().replace(/[°\s]/g, '');
+  const plain = word.toLowerCase().replace(/[°\s]|deg(?:ree)?s?/g, '');
   if (plain === 'ph') return 'ph';
   if (plain === 'sg' || plain === 'gravity') return 'sg';
   if (/^(bx|brix|plato)$/.test(plain)) return 'brix';
@@ -81,15 +68,22 @@ interface Piece {
 
 function pieceAt(rest: string): Piece | null {
   const value = (text: string) => Number(text.replace(',', '.'));
+  const withAcid = (piece: Omit<Piece, 'acid'>): Piece => {
+    const named = piece.kind === 'acidity' ? acidName.exec(rest.slice(piece.length)) : null;
+    return { ...piece, length: piece.length + (named?.[0].length ?? 0), acid: named?.[1] };
+  };
   const worded = wordFirst.exec(rest);
   if (worded !== null) {
-    const [all, word = '', number = '', unit = '', as] = worded;
-    return { length: all.length, kind: kindOf(word), value: value(number), unit, acid: as };
+    const [all, word = '', number = ''] = worded;
+    const kind = kindOf(word);
+    const unit = unitOf[kind]?.exec(rest.slice(all.length));
+    const length = all.length + (unit?.[0].length ?? 0);
+    return withAcid({ length, kind, value: value(number), unit: unit?.[1] ?? '' });
   }
   const counted = numberFirst.exec(rest);
   if (counted !== null) {
-    const [all, number = '', unit = '', as] = counted;
-    return { length: all.length, kind: kindOf(unit), value: value(number), unit, acid: as };
+    const [all, number = '', unit = ''] = counted;
+    return withAcid({ length: all.length, kind: kindOf(unit), value: value(number), unit });
   }
   const gravity = bareGravity.exec(rest)?.[0];
   if (gravity === undefined) return null;
@@ -100,14 +94,14 @@ function pieceAt(rest: string): Piece | null {
  * Reads a line of measurements the way people note them: "4.2 brix, pH 3.4, 21 c".
  *
  * Takes °Brix, SG (also a bare 1.012), pH, °C or °F, and acidity as "6.2 g/L lactic"; number or word first, decimal point or comma, in any
- * order, with commas or nothing between. Leaves out: notes; whatever it cannot read it names and refuses, so that nothing is dropped.
+ * order, with commas, strokes, "and" or nothing between. Leaves out: notes; whatever it cannot read it names and refuses, so that nothing is dropped.
  *
  * @returns the reading with the temperature in °C, or a sentence that says what is unclear
  * @example parseReading('4.2 brix, pH 3.4, 21 c') // { brix: 4.2, ph: 3.4, temperature_C: 21 }
  */
 export function parseReading(text: string): ReadReading {
   const value: JarReading = {};
-  let rest = text.replace(/[−–]/g, '-').replace(/º/g, '°').trim();
+  let rest = text.replace(/[−–]/g, '-').replace(/º/g, '°').normalize('NFKC').trim();
   if (rest === '') return refused('empty', phrase`Write what you measured, such as ${4.2} brix, pH ${3.4}, 21 °C.`);
   while (rest !== '') {
     const piece = pieceAt(rest);
@@ -123,7 +117,7 @@ export function parseReading(text: string): ReadReading {
     if (kind === 'temperature_C' && piece.unit === '') {
       return refused('unit-missing', phrase`Say whether ${piece.value} is °C or °F.`);
     }
-    const isFahrenheit = kind === 'temperature_C' && /f/i.test(piece.unit);
+    const isFahrenheit = kind === 'temperature_C' && /f(?:ahrenheit)?$/i.test(piece.unit);
     const stored = isFahrenheit ? piece.value * units.fahrenheit.factor + units.fahrenheit.offset : piece.value;
     const [low, high, sentence] = ranges[kind];
     if (!(stored >= low && stored <= high))
@@ -134,7 +128,7 @@ export function parseReading(text: string): ReadReading {
         return refused('unit-missing', phrase`Say as which acid: ${piece.value} g/L lactic, acetic …`);
       value.acidity = { g_per_L: stored, as };
     } else value[kind] = stored;
-    rest = rest.slice(piece.length).replace(/^(?:[\s,;·]+|and\b)+/i, '');
+    rest = rest.slice(piece.length).replace(between, '');
   }
   return { ok: true, value };
 }

@@ -15,6 +15,9 @@ describe('parseReading(text)', () => {
       'pH 3.4 4.2°Bx 21°C',
       'ph: 3.4; temp 21 °C; brix 4.2',
       '21 celsius and 4.2 bx and 3.4 pH',
+      '4.2bx/3.4ph/21C',
+      'pH of 3.4, 4.2 brix at 21 degrees C.',
+      '４.２ brix | ph=3.4 | 21℃',
     ]) {
       expect(readOf(text), text).toEqual(whole);
     }
@@ -46,6 +49,14 @@ describe('parseReading(text)', () => {
     expect(readOf('900 c')).toBe('off-range');
     expect(readOf('ph 3.4, ph 3.5')).toBe('said-twice');
     expect(readOf('   ')).toBe('empty');
+  });
+
+  it('lets no unit pass that does not belong to what is measured', () => {
+    for (const text of ['ph 3.4 c', 'brix 4.2 f', '4.2 brix lactic', 'ph 3.4 acetic', 'acidity 6.2 c lactic']) {
+      expect(['not-understood', 'unit-missing'], text).toContain(readOf(text));
+    }
+    expect(readOf('temp 70 g/L')).toBe('unit-missing');
+    expect(readOf('ph 3.4.1')).toBe('not-understood');
   });
 
   it('names what it could not read', () => {
