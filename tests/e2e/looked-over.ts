@@ -28,22 +28,24 @@ export async function expectNoSidewaysScroll(page: Page): Promise<void> {
   expect(await sidewaysScroll(page, 360)).toBeLessThanOrEqual(0);
 }
 
-/** What can be pressed and is smaller than 24 px either way; links within a sentence are exempt (WCAG 2.2, 2.5.8). */
+/**
+ * What can be pressed or pointed at and is smaller than 24 px either way (WCAG 2.2, 2.5.8), links within sentences and what lies folded
+ * included; a box or a ring counts with the words that are pressed with it.
+ */
 export async function smallTargets(page: Page): Promise<string[]> {
-  return page.evaluate(() =>
-    [...document.querySelectorAll('button, a[href], input, select, summary, [role="button"], [tabindex="0"]')].flatMap(
-      (element) => {
-        const { width, height } = element.getBoundingClientRect();
-        const isSeen = element.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && width > 1;
-        const isInline = getComputedStyle(element).display === 'inline';
-        const isLabelled = element instanceof HTMLInputElement && element.closest('label') !== null;
-        if (!isSeen || isInline || isLabelled || (width >= 23.5 && height >= 23.5)) return [];
-        return [
-          `${element.tagName} “${element.textContent.trim().slice(0, 40)}” ${width.toFixed(0)} × ${height.toFixed(0)}`,
-        ];
-      },
-    ),
-  );
+  return page.evaluate(() => {
+    for (const folded of document.querySelectorAll('details')) folded.open = true;
+    const kinds = 'button, a[href], input, select, textarea, summary, [tabindex="0"], [role="button"], [role="option"]';
+    return [...document.querySelectorAll<HTMLElement>(kinds)].flatMap((element) => {
+      const isBox = element instanceof HTMLInputElement && ['checkbox', 'radio', 'file'].includes(element.type);
+      const pressed = (isBox ? element.labels?.[0] : null) ?? element;
+      const { width, height } = pressed.getBoundingClientRect();
+      const isSeen = pressed.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && width > 1;
+      if (!isSeen || (width >= 23.5 && height >= 23.5)) return [];
+      const said = element.textContent.trim().slice(0, 40);
+      return [`${element.tagName} “${said}” ${width.toFixed(0)} × ${height.toFixed(0)}`];
+    });
+  });
 }
 
 /** Presses Tab until something of this name has the focus; nothing but the keyboard is used. */
