@@ -5,7 +5,6 @@ import {
   constants,
   copyFileSync,
   existsSync,
-  mkdirSync,
   mkdtempSync,
   openSync,
   readSync,
@@ -18,6 +17,7 @@ import { Failure } from '#shared/failure.ts';
 import { listBackups } from './keeping/list-backups.ts';
 import { type Kitchen, kitchenOf } from './kitchen.ts';
 import { beginning } from './log/change-log.ts';
+import { makeFolder } from './make-folder.ts';
 import { migrate } from './migrate.ts';
 import { allMigrations } from './migrations/all-migrations.ts';
 import type { Migration } from './migrations/migration.ts';
@@ -231,7 +231,7 @@ export async function openKitchen(path: string, options: OpenOptions = {}): Prom
     if (exists) {
       header = readHeader(file);
       refuseHollow(file);
-    } else mkdirSync(dirname(file), { recursive: true });
+    } else makeFolder(dirname(file));
   } catch (error) {
     if (error instanceof Failure) throw error;
     throw new Failure(

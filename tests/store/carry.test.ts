@@ -74,7 +74,7 @@ describe('data:export', () => {
     mkdirSync(join(folder, 'in'));
     const stopped = await test.desk.handle(
       'data:export',
-      { to: join(folder, 'in', 'x') },
+      { to: join(folder, 'in', 'deep', 'er', 'x') },
       {
         progress() {},
         assertGoing() {
@@ -85,6 +85,11 @@ describe('data:export', () => {
     expect(stopped.ok).toBe(false);
     expect(readdirSync(join(folder, 'in'))).toEqual([]);
     expect(existsSync(join(folder, 'file'))).toBe(true);
+    // Folders that say they are not there, such as Linux's own, were asked for ever.
+    for (const to of process.platform === 'linux' ? ['/proc/out', '/dev/null/out', '/sys/out'] : []) {
+      expect(await test.fail('data:export', { to })).toMatchObject({ code: 'store-missing' });
+      expect(await test.fail('store:backup', { to: join(to, 'k.sidejar') })).toMatchObject({ code: 'store-missing' });
+    }
   });
 
   it('has words for every column and for none that is gone', () => {

@@ -1,10 +1,11 @@
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 import { phrase } from '#core/words/phrase.ts';
 import type { CountedWork } from '#shared/carriage.ts';
 import { csvText } from '#shared/csv-text.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '../kitchen.ts';
+import { makeFolder, unmakeFolders } from '../make-folder.ts';
 import type { Value } from '../statements.ts';
 import { columnNames, type TableName } from '../tables.ts';
 import { carriedTables, carriedText } from './carried-file.ts';
@@ -141,14 +142,16 @@ export function writeExport(
     throw new Failure('refused', phrase`There is a folder of this name already; an export never overwrites.`, ['to']);
   const unfinished = `${folder}.unfinished`;
   let files: ExportedFile[] = [];
+  let made: string[] = [];
   try {
     rmSync(unfinished, { recursive: true, force: true });
-    mkdirSync(unfinished, { recursive: true });
+    made = makeFolder(unfinished);
     files = kitchen.db.transaction(() => writeAll(kitchen, unfinished, watch))();
     renameSync(unfinished, folder);
   } catch (error) {
     // A name that no disk takes was not made, and asking to remove it would be the next error.
     if (existsSync(unfinished)) rmSync(unfinished, { recursive: true, force: true });
+    unmakeFolders(made);
     throw diskFailure(error);
   }
   return { folder, files };

@@ -1,20 +1,11 @@
 import { createHash } from 'node:crypto';
-import {
-  closeSync,
-  createReadStream,
-  existsSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  renameSync,
-  rmSync,
-  statSync,
-} from 'node:fs';
+import { closeSync, createReadStream, existsSync, fsyncSync, openSync, renameSync, rmSync, statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import type { Kitchen } from '../kitchen.ts';
+import { makeFolder, unmakeFolders } from '../make-folder.ts';
 import { sqliteFailure } from '../sqlite-failure.ts';
 import { assertWhole } from './assert-whole.ts';
 import { type BackupKind, backupPlace } from './backup-names.ts';
@@ -56,8 +47,9 @@ export async function backupKitchen(kitchen: Kitchen, to?: string, kind: BackupK
   if (existsSync(file))
     throw new Failure('refused', phrase`There is a file of this name already; a backup never overwrites.`, ['to']);
   const unfinished = `${file}.${process.pid}.unfinished`;
+  let made: string[] = [];
   try {
-    mkdirSync(dirname(file), { recursive: true });
+    made = makeFolder(dirname(file));
     await copyGently(kitchen, unfinished);
     assertWhole(
       unfinished,
@@ -67,6 +59,7 @@ export async function backupKitchen(kitchen: Kitchen, to?: string, kind: BackupK
     syncFolder(dirname(file));
   } catch (error) {
     for (const left of [unfinished, `${unfinished}-journal`]) if (existsSync(left)) rmSync(left);
+    unmakeFolders(made);
     const failure = sqliteFailure(error);
     if (failure instanceof Failure) throw failure;
     throw new Failure(
