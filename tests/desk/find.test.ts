@@ -18,6 +18,16 @@ describe('kitchen:find', () => {
     expect(await find('days zebra')).toEqual([]);
   });
 
+  it('finds the jar alone whose label’s code was scanned', async () => {
+    const test = await temporaryDesk();
+    const { jars } = await preparedTrial(test);
+    const jar = jars[1] ?? { id: '', label: '' };
+    for (const code of [jar.id, ` ${jar.id.toUpperCase()}`]) {
+      const { found, more } = await test.ask('kitchen:find', { words: code });
+      expect([found, more]).toMatchObject([[{ kind: 'jar', id: jar.id, name: `Jar ${jar.label}` }], 0]);
+    }
+  });
+
   it('puts what begins with the word first, and says how many more there are', async () => {
     const { ask, fail } = await temporaryDesk();
     for (const name of ['Oat Bo', 'Bo', 'Abo', 'Bob']) await ask('tasters:save', { name });

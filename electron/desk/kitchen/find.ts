@@ -1,4 +1,5 @@
 import { pantryTable } from '#core/pantry/pantry-table.ts';
+import { phrase } from '#core/words/phrase.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 import type { Reader } from '#store/reader.ts';
 import type { Handlers } from '../handler.ts';
@@ -14,17 +15,34 @@ function plain(words: string): string {
 /** Jars are looked for in the latest trials only: an older one is found through its trial. */
 const latestTrials = 400;
 
+function called(jar: Candidate): Candidate {
+  return { ...jar, name: phrase`Jar ${jar.name}` };
+}
+
+/** The jar whose label's code was scanned. */
+function scannedJar(read: Reader, code: string): Found[] {
+  return read
+    .all<Found>(
+      `SELECT 'jar' AS kind, j.id, j.label AS name, l.name || ', ' || t.question AS facts
+       FROM jars AS j JOIN levels AS l ON l.id = j.level_id JOIN trials AS t ON t.id = j.trial_id WHERE j.id = ?`,
+      code,
+    )
+    .map(called);
+}
+
 const sources: readonly ((read: Reader) => Candidate[])[] = [
   (read) =>
     read.all<Candidate>(
       "SELECT 'trial' AS kind, id, question AS name, factor AS facts FROM trials ORDER BY starts_at DESC",
     ),
   (read) =>
-    read.all<Candidate>(
-      `SELECT 'jar' AS kind, j.id, 'Jar ' || j.label AS name, l.name || ', ' || t.question AS facts
+    read
+      .all<Candidate>(
+        `SELECT 'jar' AS kind, j.id, j.label AS name, l.name || ', ' || t.question AS facts
        FROM (SELECT * FROM trials ORDER BY starts_at DESC LIMIT ${latestTrials}) AS t
        JOIN levels AS l ON l.trial_id = t.id JOIN jars AS j ON j.level_id = l.id ORDER BY t.starts_at DESC, j.label`,
-    ),
+      )
+      .map(called),
   (read) =>
     read.all<Candidate>(
       "SELECT 'tasting' AS kind, id, name, substr(held_at, 1, 10) AS facts FROM tastings ORDER BY held_at DESC",
@@ -59,6 +77,8 @@ function closeness(name: string, first: string): number {
 
 export const findHandlers: Handlers<'kitchen:find'> = {
   'kitchen:find'(kitchen, { words, most }) {
+    const scanned = scannedJar(kitchen.read, words.toLowerCase());
+    if (scanned.length > 0) return { found: scanned, more: 0 };
     const wanted = plain(words).split(/\s+/);
     const [first = ''] = wanted;
     const matches: { found: Found; close: number }[] = [];

@@ -1,6 +1,7 @@
 import { factorWords } from '#core/trial/factor.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { dateWords } from '#renderer/format/moments.ts';
+import { ingredientKindWords } from '#renderer/format/words.ts';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
 
 export type Found = ValueOf<'kitchen:find'>['found'][number];
@@ -46,6 +47,7 @@ export function placeOf({ kind, id }: Found): string {
 /** What is said of a found thing beside its name: days as this window writes them, questions in words. */
 export function factsOf({ kind, facts }: Found): string {
   if (kind === 'trial') return Object.entries(factorWords).find(([factor]) => factor === facts)?.[1] ?? facts;
+  if (kind === 'ingredient') return Object.entries(ingredientKindWords).find(([own]) => own === facts)?.[1] ?? facts;
   return kind === 'tasting' || kind === 'base' ? dateWords(facts) : facts;
 }
 
