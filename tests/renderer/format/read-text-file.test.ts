@@ -12,6 +12,15 @@ describe('textOf(bytes)', () => {
     expect(textOf(bytes(0x73, 0xfc, 0xdf, 0x80))).toEqual({ text: 'süß€', encoding: 'Windows-1252' });
   });
 
+  it('knows two bytes a letter without their mark, either way round, by the zeros between the figures', () => {
+    const table = 'jar;hours;note\nA;4,5;süß – „frisch“\n';
+    const little = new Uint8Array(Buffer.from(table, 'utf16le'));
+    expect(textOf(little)).toEqual({ text: table, encoding: 'UTF-16' });
+    expect(textOf(new Uint8Array(Buffer.from(little).swap16()))).toEqual({ text: table, encoding: 'UTF-16' });
+    expect(textOf(little.slice(0, -1))).toBeNull();
+    expect(textOf(bytes(0x4d, 0x00, 0x5a, 0x00, 0x03, 0x00, 0x01, 0x00))).toBeNull();
+  });
+
   it('takes no picture and no program for text', async () => {
     expect(textOf(bytes(0x4d, 0x5a, 0x90, 0x00, 0x03))).toBeNull();
     expect(await readTextFile(new Blob([bytes(0, 0, 0, 0x18, 0x66, 0x74, 0x79, 0x70)]))).toEqual({
