@@ -52,6 +52,36 @@ describe('today:read', () => {
     expect(said(await ask('today:read', { zone }))).toEqual(['later pull B', 'later pull C']);
   });
 
+  it('lets a jar that was started late stand as long as was planned, on the calendar too', async () => {
+    const { ask, clock } = await temporaryDesk();
+    const { trial, jars } = await ask('trials:save', stillPlan);
+    clock.move(30);
+    await ask('jars:start', { jars: jars.map(({ id }) => id) });
+    const { needs } = await ask('today:read', { zone });
+    expect(needs.map(({ kind, when, dueAt }) => [kind, when, dueAt])).toEqual([
+      ['pull', 'later', '2026-05-03T14:00:00.000Z'],
+      ['pull', 'later', '2026-05-04T14:00:00.000Z'],
+      ['pull', 'later', '2026-05-05T14:00:00.000Z'],
+    ]);
+    expect((await ask('trials:calendar', { trial })).text.match(/DTSTART:\w+/g)).toEqual([
+      'DTSTART:20260503T140000Z',
+      'DTSTART:20260504T140000Z',
+      'DTSTART:20260505T140000Z',
+    ]);
+  });
+
+  it('goes on asking for a look at a jar whose pulling is late and put off', async () => {
+    const { ask, clock } = await temporaryDesk();
+    const { jars } = await ask('trials:save', stillPlan);
+    const [first = ''] = jars.map(({ id }) => id);
+    await ask('jars:start', { jars: [first] });
+    clock.move(25);
+    const asked = async () => said(await ask('today:read', { zone })).filter((line) => line.endsWith(' A'));
+    expect(await asked()).toEqual(['overdue pull A']);
+    await ask('today:putOff', { need: 'pull', jars: [first], span: 'tomorrow', zone, reason: 'no bottles' });
+    expect(await asked()).toEqual(['today look A', 'put-off pull A']);
+  });
+
   it('takes a reading, a sip or a sighting for a look, and shows a look missed for a whole day as overdue, first', async () => {
     const { ask, clock } = await temporaryDesk();
     const { jars } = await ask('trials:save', {

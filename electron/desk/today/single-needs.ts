@@ -9,6 +9,7 @@ import {
   usualFirstFerment_hours,
   usualRefresh_days,
 } from '#core/trial/need.ts';
+import { pullDue } from '#core/trial/pull-due.ts';
 import type { NeedingBase, NeedingCulture, NeedingJar, NeedingTasting } from '#store/rows/needing.ts';
 
 /** What one jar, base, culture or tasting wants, and when. */
@@ -64,8 +65,8 @@ function daily(jar: NeedingJar, startedAt: string, clock: Clock): SingleNeed | n
   return when === 'later' ? null : { kind, when, dueAt, basis: needBasis[kind] };
 }
 
-/** What one jar wants: to be started, looked at or stirred, pulled, tasted. */
-export function needsOfJar(jar: NeedingJar, clock: Clock): SingleNeed[] {
+/** What one jar wants: to be started, looked at or stirred, pulled, tasted. One whose pulling is put off is looked at meanwhile. */
+export function needsOfJar(jar: NeedingJar, clock: Clock, isPullPutOff = false): SingleNeed[] {
   const { started_at, pulled_at, strained_at } = jar;
   if (started_at === null) {
     const dueAt = jar.planned_start;
@@ -73,10 +74,10 @@ export function needsOfJar(jar: NeedingJar, clock: Clock): SingleNeed[] {
   }
   const outAt = pulled_at ?? strained_at;
   if (outAt === null) {
-    const dueAt = jar.planned_pull;
+    const dueAt = pullDue({ plannedStart: jar.planned_start, plannedPull: jar.planned_pull, startedAt: started_at });
     const pull: SingleNeed = { kind: 'pull', when: toTheMinute(dueAt, clock), dueAt, basis: null };
     // Who pulls a jar looks at it.
-    const look = pull.when === 'overdue' ? null : daily(jar, started_at, clock);
+    const look = pull.when === 'overdue' && !isPullPutOff ? null : daily(jar, started_at, clock);
     return look === null ? [pull] : [look, pull];
   }
   if (jar.is_tasted === 1) return [];

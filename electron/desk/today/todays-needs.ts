@@ -96,7 +96,7 @@ export function todaysNeeds(read: Reader, clock: Clock): Need[] {
     const trial = { id: jar.trial_id, question: jar.question };
     const isSample = jar.is_sample === 1;
     const subject = { ...nobody, trial, jars: [{ id: jar.id, name: jar.label, isSample }], isSample };
-    return needsOfJar(jar, clock).map((single) => make(single, subject, jar.id));
+    return needsOfJar(jar, clock, off.has(putOffKey(jar.id, 'pull'))).map((single) => make(single, subject, jar.id));
   });
   const ofBases = unstrainedBases(read).map((base) =>
     make(needOfBase(base, clock), { ...nobody, base: named(base), isSample: base.is_sample === 1 }, base.id),

@@ -1,4 +1,5 @@
 import { type CalendarEvent, calendarFile } from '#core/trial/calendar-file.ts';
+import { pullDue } from '#core/trial/pull-due.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { Failure } from '#shared/failure.ts';
 import { findTrial, type TrialWhole } from '#store/rows/trials.ts';
@@ -11,7 +12,7 @@ type Jar = TrialWhole['jarsWhole'][number];
 function jarEvent(jar: Jar, question: string, act: 'start' | 'pull'): CalendarEvent {
   return {
     uid: `${jar.id}-${act}@sidejar`,
-    at: act === 'start' ? jar.plannedStart : jar.plannedPull,
+    at: act === 'start' ? jar.plannedStart : pullDue(jar),
     minutes: 15,
     summary:
       act === 'start'
@@ -42,10 +43,11 @@ function tastingEvent(tasting: Row<'tastings'>, question: string): CalendarEvent
 function fileName(question: string): string {
   const plain = question
     .normalize('NFKD')
+    .replaceAll(/\p{M}/gu, '')
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')
-    .replaceAll(/^-|-$/g, '')
-    .slice(0, 60);
+    .slice(0, 60)
+    .replaceAll(/^-|-$/g, '');
   return `${plain === '' ? 'trial' : plain}.ics`;
 }
 

@@ -1,4 +1,5 @@
 import type { Formula, Vessel } from '#core/trial/formula.ts';
+import { pullDue } from '#core/trial/pull-due.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { useFit } from '#renderer/parts/paper/use-fit.ts';
 import { QrCode } from '#renderer/parts/qr-code/qr-code.tsx';
@@ -37,7 +38,7 @@ export function JarLabel({ trial, jar }: { readonly trial: Trial; readonly jar: 
         <p className="jar-label-question">{trial.question}</p>
         <p>{words.start(dayAndTime(jar.startedAt ?? jar.plannedStart))}</p>
         <p>
-          <b>{words.pull(dayAndTime(jar.pulledAt ?? jar.plannedPull))}</b>
+          <b>{words.pull(dayAndTime(jar.pulledAt ?? pullDue(jar)))}</b>
         </p>
         {isClosed(trial.vessel, cover) ? <p className="jar-label-caution">{words.closed}</p> : null}
       </div>

@@ -1,4 +1,5 @@
 import { hoursBetween } from '#core/trial/moment.ts';
+import { pullDue } from '#core/trial/pull-due.ts';
 import { dayAndTime, spanWords } from '#renderer/format/moments.ts';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
 import type { ValueOf } from '#shared/contract/all-requests.ts';
@@ -21,6 +22,13 @@ function apartWords({ planned, done }: Step): string {
   return Math.abs(hours) < sameTime_h ? '' : words.apart(spanWords(Math.abs(hours)), hours > 0);
 }
 
+/** A jar that was started at another time than planned is due at another time, too. */
+function openWords({ name, planned }: Step, jar: Jar): string {
+  if (name !== words.steps.pull || planned === null || jar.state !== 'fermenting') return words.notYet;
+  const due = pullDue(jar);
+  return Math.abs(hoursBetween(planned, due)) < sameTime_h ? words.notYet : words.due(dayAndTime(due));
+}
+
 /** When each step was planned, and when it was done. */
 export function JarDates({ jar }: { readonly jar: Jar }) {
   const steps: Step[] = [
@@ -37,7 +45,7 @@ export function JarDates({ jar }: { readonly jar: Jar }) {
       columns={[
         { head: words.step, cell: ({ name }) => name },
         { head: words.planned, cell: ({ planned }) => (planned === null ? words.notPlanned : dayAndTime(planned)) },
-        { head: words.done, cell: ({ done }) => (done === null ? words.notYet : dayAndTime(done)) },
+        { head: words.done, cell: (step) => (step.done === null ? openWords(step, jar) : dayAndTime(step.done)) },
         { head: '', cell: apartWords },
       ]}
     />

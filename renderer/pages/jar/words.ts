@@ -11,6 +11,7 @@ export const words = {
   planned: phrase`Planned`,
   done: phrase`Done`,
   notYet: phrase`not yet`,
+  due: (at: string) => phrase`not yet; due ${at}, as long after the start as planned`,
   notPlanned: '–',
   steps: { start: phrase`Started`, pull: phrase`Pulled`, strain: phrase`Strained`, discard: phrase`Discarded` },
   apart: (span: string, isLate: boolean) =>

@@ -1,4 +1,5 @@
 import { ingredientName } from '#core/trial/formula.ts';
+import { pullDue } from '#core/trial/pull-due.ts';
 import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
@@ -34,6 +35,6 @@ export function heldWords({ held, vessel, base, baseEach_mL, factor }: Trial, me
 }
 
 /** From when to when a jar stood. */
-export function stoodWords({ startedAt, plannedStart, pulledAt, plannedPull }: Jar): string {
-  return words.stood(dayAndTime(startedAt ?? plannedStart), dayAndTime(pulledAt ?? plannedPull));
+export function stoodWords(jar: Jar): string {
+  return words.stood(dayAndTime(jar.startedAt ?? jar.plannedStart), dayAndTime(jar.pulledAt ?? pullDue(jar)));
 }

@@ -1,3 +1,4 @@
+import { pullDue } from '#core/trial/pull-due.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
@@ -28,7 +29,7 @@ export function JarTable({ trial, measures }: { readonly trial: Trial; readonly 
         { head: phrase`Base`, cell: ({ base_mL }) => measures.volume(base_mL), isFigure: true },
         { head: phrase`State`, cell: ({ state }) => jarStateWords[state] },
         { head: phrase`Start`, cell: ({ startedAt, plannedStart }) => dayAndTime(startedAt ?? plannedStart) },
-        { head: phrase`Pull`, cell: ({ pulledAt, plannedPull }) => dayAndTime(pulledAt ?? plannedPull) },
+        { head: phrase`Pull`, cell: (jar) => dayAndTime(jar.pulledAt ?? pullDue(jar)) },
       ]}
     />
   );

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { fillOrder } from '#core/trial/fill-order.ts';
+import { pullDue } from '#core/trial/pull-due.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { joined } from '#renderer/format/words.ts';
@@ -17,9 +18,7 @@ function datesWords(jar: Jar): string {
   if (jar.discardedAt !== null) return words.discarded(dayAndTime(jar.discardedAt), jar.discardReason ?? '');
   if (jar.strainedAt !== null) return words.strained(dayAndTime(jar.strainedAt));
   if (jar.pulledAt !== null) return words.pulled(dayAndTime(jar.pulledAt));
-  return jar.startedAt === null
-    ? words.toStart(dayAndTime(jar.plannedStart))
-    : words.toPull(dayAndTime(jar.plannedPull));
+  return jar.startedAt === null ? words.toStart(dayAndTime(jar.plannedStart)) : words.toPull(dayAndTime(pullDue(jar)));
 }
 
 function JarRow({ jar }: { readonly jar: Jar }) {
@@ -54,7 +53,7 @@ export function JarWorkList({ trial, now }: { readonly trial: ValueOf<'trials:op
   const jars = trial.jarsWhole;
   const planned = jars.filter(({ state }) => state === 'planned');
   const standing = jars.filter(({ state }) => state === 'fermenting');
-  const due = standing.filter(({ plannedPull }) => Date.parse(plannedPull) <= now);
+  const due = standing.filter((jar) => Date.parse(pullDue(jar)) <= now);
   const order = fillOrder(
     trial.seed,
     jars.map(({ label }) => label),

@@ -1,3 +1,4 @@
+import { pullDue } from '#core/trial/pull-due.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { dayOfJar, dayWords } from '#renderer/format/moments.ts';
 import type { Measures } from '#renderer/format/use-measures.ts';
@@ -15,9 +16,9 @@ type Jar = Trial['jarsWhole'][number];
 export function jarDayWords(jar: Jar, days: number, now: number): string {
   if (jar.state === 'planned') return phrase`starts ${dayWords(jar.plannedStart)}`;
   if (jar.state !== 'fermenting' || jar.startedAt === null) return jarStateWords[jar.state];
-  const late = Date.parse(jar.plannedPull) < now;
-  return late
-    ? phrase`due ${dayWords(jar.plannedPull)}`
+  const due = pullDue(jar);
+  return Date.parse(due) < now
+    ? phrase`due ${dayWords(due)}`
     : phrase`day ${dayOfJar(jar.startedAt, now)} of ${daysWords(days)}`;
 }
 
@@ -36,7 +37,7 @@ export function jarDay(jar: Jar, days: number, now: number): JarDay | undefined 
   return {
     day: dayOfJar(jar.startedAt, end === null ? now : Date.parse(end)),
     share: jarProgress(jar, days, now),
-    isLate: jar.state === 'fermenting' && Date.parse(jar.plannedPull) < now,
+    isLate: jar.state === 'fermenting' && Date.parse(pullDue(jar)) < now,
   };
 }
 
