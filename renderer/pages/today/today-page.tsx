@@ -86,9 +86,11 @@ function WaitingBottles({ count }: { readonly count: number }) {
 function NothingDue({ today }: { readonly today: Today }) {
   const next = today.needs.find(({ when }) => when === 'later');
   return (
-    <p className="soft">
-      {words.nothingDue} {next === undefined ? null : words.next(needTitle(next), dayAndTime(next.dueAt))}
-    </p>
+    <div className="section">
+      <p className="soft">
+        {words.nothingDue} {next === undefined ? null : words.next(needTitle(next), dayAndTime(next.dueAt))}
+      </p>
+    </div>
   );
 }
 
