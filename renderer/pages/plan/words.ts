@@ -59,7 +59,7 @@ export const words = {
   state: phrase`State`,
   end: phrase`At the end`,
   ends: { '': phrase`not said`, 'left-in': phrase`left in`, 'strained-out': phrase`strained out` },
-  moves: phrase`fresh or frozen, jar by jar`,
+  moves: phrase`jar by jar`,
   addIngredient: phrase`Add an ingredient`,
   removeIngredient: (name: string) => phrase`Take out ${name || phrase`this row`}`,
   days: phrase`Days`,

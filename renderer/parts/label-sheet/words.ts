@@ -20,7 +20,7 @@ const fields: Readonly<Record<LabelField, string>> = {
 };
 
 function gridWords(across: string, down: string): string {
-  return phrase`${across} beside each other, ${down} below`;
+  return phrase`${across} across, ${down} down`;
 }
 
 export const words = {

@@ -7,7 +7,7 @@ export const words = {
   targetOfSips: phrase`From the maker’s own last sips, not from a panel.`,
   noChain: phrase`This version was written down without a trial.`,
   cautions: phrase`Cautions`,
-  cautionsNote: phrase`The usual cautions. Local codes and licensed practice come first.`,
+  cautionsNote: phrase`The usual cautions. Local rules and licensed practice come first.`,
   basis: phrase`On what it rests`,
   nothingAdded: phrase`nothing added`,
   plainBasis: {
