@@ -1,6 +1,5 @@
 import { type ReactNode, Suspense, useRef } from 'react';
 import { phrase } from '#core/words/phrase.ts';
-import { glued } from '#renderer/format/glued.ts';
 import { explained } from '#renderer/parts/term/explained.tsx';
 import { TakeChart } from './take-chart.tsx';
 import './chart-frame.css';
@@ -59,8 +58,8 @@ export function ChartFrame(props: ChartFrameProps) {
           <span className="chart-swatch" aria-hidden="true" />
           {title} <span className="soft small">{scale}</span>
         </h3>
-        {sentence === null ? null : <p className="chart-sentence">{explained(glued(sentence))}</p>}
-        {more === null ? null : <p className="soft small">{explained(glued(more))}</p>}
+        {sentence === null ? null : <p className="chart-sentence">{explained(sentence)}</p>}
+        {more === null ? null : <p className="soft small">{explained(more)}</p>}
       </figcaption>
       <div ref={drawing} className="chart-drawing">
         <Suspense fallback={null}>{children}</Suspense>

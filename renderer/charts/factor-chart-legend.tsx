@@ -1,4 +1,5 @@
 import { phrase } from '#core/words/phrase.ts';
+import { glued } from '#renderer/format/glued.ts';
 import { chartKey, type KeyEntry } from './chart-key.ts';
 import type { FactorChartData } from './factor-chart-data.ts';
 import './factor-chart-legend.css';
@@ -41,7 +42,7 @@ export function FactorChartLegend({ charts }: { readonly charts: readonly Factor
           <svg viewBox="0 0 28 16" aria-hidden="true">
             {drawings[mark]}
           </svg>
-          {words}
+          {glued(words)}
         </li>
       ))}
     </ul>

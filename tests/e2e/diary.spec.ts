@@ -101,7 +101,7 @@ test('readings, sightings, sips and photos stand in one line of time, the newest
   await workbench.open(`/jars/${a}`);
   await expect(page.getByText('Day 2, planned 1', { exact: true })).toBeVisible();
   const lines = page.getByRole('list', { name: 'Diary' }).getByRole('listitem');
-  await expect(lines).toHaveText([/A sip: tang 4, liking 7.*Day 2/, /Day 1/, /froth.*Day 1/, /4\.2 °Bx.*Day 0/]);
+  await expect(lines).toHaveText([/A sip: tang 4, liking 7.*Day 2/, /Day 1/, /froth.*Day 1/, /4\.2\s°Bx.*Day 0/]);
   await expect(lines.nth(1).getByRole('button', { name: /^Show large/ })).toBeVisible();
 });
 

@@ -193,7 +193,7 @@ test('an empty kitchen: no tasting, then sips, then a closed one whose words can
 
   await taste(workbench, prepared, ['@SUM(A1)', 'Ben', 'Cleo', 'Dora', 'Emil', 'Fay']);
   await expect(page.locator('.headline-sentence')).toHaveText(
-    /^“2 days”, the control, was liked best: 7\.\d on the scale from 1 to 9/,
+    /^“2\sdays”, the control, was liked best: 7\.\d on the scale from 1 to 9/,
   );
   const csv = await downloadBy(page, () => page.getByRole('button', { name: 'Save every figure (CSV)' }).click());
   const rows = readCsv(await contentOf(csv));

@@ -18,7 +18,7 @@ test('the history of a base is reached from its page, tells before and after, an
   await expect(steps.nth(0)).toContainText('Strained');
   await expect(steps.nth(1)).toContainText(/Undo.*Sunday base.*Saturday base/s);
   await expect(steps.nth(2)).toContainText(/later undone.*Saturday base.*Sunday base/s);
-  await expect(steps.nth(3)).toContainText(/Volume\s*3 L/);
+  await expect(steps.nth(3)).toContainText(/Volume\s*3\sL/);
   await expectAccessible(page);
   await expectNoSidewaysScroll(page);
   await page.getByRole('link', { name: 'The base “Saturday base”' }).click();

@@ -67,7 +67,7 @@ test('a jar’s page says what it holds, its cold start by its own readings, and
   await expect(sheet).toContainText('Neither figure below is a forecast');
   await expect(sheet).toContainText('the 0.3 % vol that the base holds already counted in');
   await expect(sheet).toContainText('Calibrated by this jar’s own readings: 11 °C at 1 h');
-  await expect(sheet).toContainText(/Of 17 h, the cold explains about .* h; the rest is not temperature/);
+  await expect(sheet).toContainText(/Of 17\sh, the cold explains about .*\sh; the rest is not temperature/);
   const found = await workbench.ask('sheets:ofJar', { jar: frozen });
   await expect(sheet).toContainText(`${found.sheet?.alcohol.ifAllSugar_pctVol?.toFixed(2)} % vol at most`);
   await sheet.getByText('How this is reckoned').click();
@@ -77,7 +77,7 @@ test('a jar’s page says what it holds, its cold start by its own readings, and
   await expect(course.locator('.course-reading')).toHaveCount(24);
   await expect(course.locator('.course-band')).toHaveCount(1);
   await course.getByLabel('Sweetness wanted').fill('2.6');
-  await expect(course.getByText(/2\.6 °Bx after about \d+ h \(95 %: \d+ h to \d+ h\)/)).toBeVisible();
+  await expect(course.getByText(/2\.6\s°Bx after about \d+\sh \(95\s%: \d+\sh to \d+\sh\)/)).toBeVisible();
   await expect(course.locator('.course-sweet')).toHaveCount(1);
   await course.getByText('Sugar as a table').click();
   await expect(course.getByRole('table', { name: 'Sugar: every figure' }).getByRole('row')).toHaveCount(9);

@@ -62,7 +62,7 @@ test('by mouse: stock is asked about when kilograms look like grams; a started j
   const amount = page.getByRole('textbox', { name: 'How much is there' });
   await amount.fill('1 cup');
   await amount.blur();
-  await expect(page.getByText(/Say which: strawberries are measured .*sliced \(166 g a cup\)/)).toBeVisible();
+  await expect(page.getByText(/Say which: strawberries are measured .*sliced \(166\sg a cup\)/)).toBeVisible();
   await amount.fill('-3 kg');
   await page.getByRole('button', { name: 'Keep' }).click();
   await expect(page.getByText('-3 kg is negative; permitted: zero or more.')).toBeVisible();
@@ -112,7 +112,7 @@ test('an ingredient of one’s own, in cups and grams, with a slip asked about a
   await weighs.fill('1 piece = 120 g\n1/2 cup = 75 kg');
   await page.getByRole('button', { name: 'Keep' }).click();
   await expect(page.getByText('120 g cannot be in 100 g; permitted: 0 to 100.')).toBeVisible();
-  await expect(page.getByText(/^Line 2: .*Did you mean 75 g\? Permitted: 1\.18 to 237 g\./)).toBeVisible();
+  await expect(page.getByText(/^Line 2: .*Did you mean 75\sg\? Permitted: 1\.18 to 237\sg\./)).toBeVisible();
   expect((await workbench.ask('pantry:list', {})).ingredients.some(({ isBuiltIn }) => !isBuiltIn)).toBe(false);
   await page.getByRole('textbox', { name: 'Sugars' }).fill('8,9');
   await weighs.fill('1 piece = 120 g\n1/2 cup = 75 g');
@@ -164,7 +164,7 @@ test('a base’s reading is corrected and cautioned before it is logged, a titra
   await sample.open(`/bases/${base?.id}`);
   const line = page.getByRole('textbox', { name: 'Reading', exact: true });
   await line.fill('1.038, pH 4.7, 60 c');
-  await expect(page.getByText(/can be corrected between 5 and 35 °C/)).toBeVisible();
+  await expect(page.getByText(/can be corrected between 5 and 35\s°C/)).toBeVisible();
   await page.getByRole('button', { name: 'Log it' }).click();
   expect((await sample.ask('bases:open', { base: base?.id ?? '' })).readings).toEqual([]);
   await line.fill('1.038, pH 4.7, 30 c');
@@ -193,7 +193,7 @@ test('a base’s reading is corrected and cautioned before it is logged, a titra
   await page.getByRole('combobox', { name: 'Given as' }).selectOption('tartaric');
   await expect(page.getByText(/^6 g\/L as tartaric acid \(80 meq\/L\), to pH 8\.1 \(AOAC 942\.15/)).toBeVisible();
   await page.getByRole('button', { name: 'Log the acidity' }).click();
-  await expect(page.getByText(/Titrated 15 mL with 12 mL of 0\.1 N/)).toBeVisible();
+  await expect(page.getByText(/Titrated 15\smL with 12\smL of 0\.1 N/)).toBeVisible();
   const { readings } = await sample.ask('bases:open', { base: base?.id ?? '' });
   expect(readings).toMatchObject([
     { sg: expect.closeTo(1.0407, 4), ph: 4.7, temperature_C: 30 },

@@ -85,7 +85,7 @@ test('each thing that can’t work is a sentence at its field, and one tap leads
 
   const available = page.getByLabel('How much is at hand');
   await available.fill('2 L');
-  await expect(available).toHaveAccessibleDescription(/3 jars with 800 mL of base each need 2\.4 L; there are 2 L/);
+  await expect(available).toHaveAccessibleDescription(/3 jars with 800\smL of base each need 2\.4\sL; there are 2\sL/);
   await page.getByRole('button', { name: 'Pour 666 mL into each', exact: true }).click();
   await expect(page.getByLabel('Base in each jar')).toHaveValue('666');
   await expect(available).not.toHaveAttribute('aria-invalid', 'true');
@@ -93,7 +93,7 @@ test('each thing that can’t work is a sentence at its field, and one tap leads
   await available.fill('5000');
   const each = page.getByLabel('Base in each jar');
   await each.fill('980');
-  await expect(each).toHaveAccessibleDescription(/would hold 1\.0\d L in a jar of 1 L/);
+  await expect(each).toHaveAccessibleDescription(/would hold 1\.0\d\sL in a jar of 1\sL/);
   await page.getByRole('button', { name: /^Pour \d+ mL into each$/ }).click();
   await expect(each).not.toHaveAttribute('aria-invalid', 'true');
 
@@ -116,7 +116,7 @@ test('each thing that can’t work is a sentence at its field, and one tap leads
 
   const warmth = page.getByLabel('Temperature');
   await warmth.fill('60');
-  await expect(warmth).toHaveAccessibleDescription(/At 60 °C these cultures do not work/);
+  await expect(warmth).toHaveAccessibleDescription(/At 60\s°C these cultures do not work/);
   await warmth.fill('22');
   await expect(page.getByText('Everything is said, and it can work.')).toBeVisible();
 });
@@ -202,7 +202,7 @@ test('from the sample kitchen: a base is chosen by what is left, and a past tria
   await jarCard(page, 'A').getByRole('radio').check();
   await page.getByLabel('Base', { exact: true }).selectOption(base.id);
   await page.getByLabel('Base in each jar').fill('900');
-  await expect(page.getByLabel('Base', { exact: true })).toHaveAccessibleDescription(/2 jars with 900 mL/);
+  await expect(page.getByLabel('Base', { exact: true })).toHaveAccessibleDescription(/2 jars with 900\smL/);
   await page.getByRole('button', { name: /^Pour \d+ mL into each$/ }).click();
   await page.getByRole('textbox', { name: 'Days' }).fill('3');
   await page.getByRole('button', { name: 'Keep this plan' }).click();

@@ -16,7 +16,7 @@ const speaking = 'h1, h2, h3, h4, .page-head-lead, main label, main legend, main
 async function termsOf(page: Page): Promise<TermName[]> {
   const texts = await page.evaluate((selector) => {
     const seen = [...document.querySelectorAll(`:is(${selector}):not(dialog *, .unseen, .paper *)`)];
-    return seen.filter((one) => one.checkVisibility()).map((one) => one.textContent.trim());
+    return seen.filter((one) => one.checkVisibility()).map((one) => one.textContent.replaceAll('\u00a0', ' ').trim());
   }, speaking);
   return [...new Set(texts.filter((text) => text in catalogue).flatMap(termsIn))];
 }

@@ -82,7 +82,7 @@ test('a bottle is opened to try, from Today on, and says how it poured; a jar is
   await form.getByRole('textbox', { name: 'Size of a bottle' }).fill('½ pt');
   await form.getByRole('textbox', { name: 'Pressure it is made for' }).fill('60 psi');
   await form.getByRole('textbox', { name: 'Sugar at closing' }).fill('20 g/L');
-  await expect(form.getByText(/from 3 bar \(44 psi\) on it is the pressure of sparkling wine/)).toBeVisible();
+  await expect(form.getByText(/from 3\sbar \(44\spsi\) on it is the pressure of sparkling wine/)).toBeVisible();
   await form.getByRole('button', { name: 'Keep' }).click();
   await expect(form.getByText('Write a whole number, from 1 to 10,000.')).toBeVisible();
   await form.getByRole('textbox', { name: 'How many bottles' }).fill('2');

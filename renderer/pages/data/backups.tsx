@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { useRequest } from '#renderer/app/use-request.ts';
+import { glued } from '#renderer/format/glued.ts';
 import { dayAndTime } from '#renderer/format/moments.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { Button } from '#renderer/parts/button/button.tsx';
@@ -20,7 +21,7 @@ export function Backups() {
       {({ folder, copies, backups: list }) => (
         <>
           <p>
-            {words.backupsLead} <span className="data-path">{folder}</span>
+            {glued(words.backupsLead)} <span className="data-path">{folder}</span>
           </p>
           {copies.length === 0 ? null : (
             <div className="data-told" role="note">

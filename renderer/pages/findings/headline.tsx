@@ -18,11 +18,11 @@ export function Headline({ trial, headline }: HeadlineProps) {
         {words.answer}
       </h2>
       <p className="headline-sentence">
-        <Explained words={glued(headline.sentence)} />
+        <Explained words={headline.sentence} />
       </p>
       {headline.sureness === null ? null : (
         <p>
-          <Explained words={glued(headline.sureness)} />
+          <Explained words={headline.sureness} />
         </p>
       )}
       {headline.also === null ? null : (

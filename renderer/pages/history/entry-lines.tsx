@@ -1,3 +1,4 @@
+import { glued } from '#renderer/format/glued.ts';
 import { useMeasures } from '#renderer/format/use-measures.ts';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import { type Change, type Entry, whatChanged } from './what-changed.ts';
@@ -10,11 +11,11 @@ function ChangeLine({ change }: { readonly change: Change }) {
       <dd>
         {change.before === null ? null : (
           <>
-            <span className="was">{change.before}</span> <span className="unseen">{words.became}</span>
+            <span className="was">{glued(change.before)}</span> <span className="unseen">{words.became}</span>
             <span aria-hidden="true">→</span>{' '}
           </>
         )}
-        <span>{change.after}</span>
+        <span>{glued(change.after)}</span>
       </dd>
     </div>
   );

@@ -35,7 +35,7 @@ export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
           <WantedSweetnessField wanted={wanted} />
           {wanted.brix === null ? null : (
             <p className="course-answer" role="status">
-              {sweetWords(own, wanted.brix)}
+              {glued(sweetWords(own, wanted.brix))}
             </p>
           )}
           <p className="soft small course-answer">{courseWords.apparent}</p>
@@ -47,7 +47,11 @@ export function JarCourse({ course, jar, measures, wanted }: JarCourseProps) {
             <Explained words={courseWords.stoodHead} />
           </h3>
           <p className="jar-sentence">{glued(stood)}</p>
-          <p className="soft small course-answer">{phrase`${courseWords.stoodLine(comparedAt)} Reckoned ${courseWords.stoodFrom[own.stood?.from ?? 'usual'](comparedAt)}.`}</p>
+          <p className="soft small course-answer">
+            {glued(
+              phrase`${courseWords.stoodLine(comparedAt)} Reckoned ${courseWords.stoodFrom[own.stood?.from ?? 'usual'](comparedAt)}.`,
+            )}
+          </p>
         </div>
       )}
     </section>

@@ -60,7 +60,7 @@ function Bottled({ science, measures }: SheetProps) {
         <Explained words={words.bottled} />
       </h3>
       <p className="jar-sentence">
-        <Explained words={glued(bottledSentence(bottled, measures))} />
+        <Explained words={bottledSentence(bottled, measures)} />
       </p>
       <Facts facts={bottledFacts(bottled, measures)} />
     </div>
@@ -78,7 +78,7 @@ function Closing({ science, measures, vessel, question }: ClosingProps) {
       </h3>
       {isReckoned ? (
         <p className="jar-sentence">
-          <Explained words={glued(closingSentence(science, rated_bar, measures))} />
+          <Explained words={closingSentence(science, rated_bar, measures)} />
         </p>
       ) : (
         <p className="soft">
@@ -108,8 +108,8 @@ function ColdStart({ science, measures }: SheetProps) {
       <h3>
         <Explained words={words.cold} />
       </h3>
-      <p className="jar-sentence">{sentence}</p>
-      <p className="soft small">{coldBasis(science, measures)}</p>
+      <p className="jar-sentence">{glued(sentence)}</p>
+      <p className="soft small">{glued(coldBasis(science, measures))}</p>
     </div>
   );
 }
@@ -149,8 +149,8 @@ export function JarSheet({ science, measures, vessel, question }: ClosingProps) 
           <dl className="jar-reckoning">
             {reckoningOf(science, measures).map(({ what, basis }) => (
               <div key={what}>
-                <dt>{what}</dt>
-                <dd className="soft small">{basis}</dd>
+                <dt>{glued(what)}</dt>
+                <dd className="soft small">{glued(basis)}</dd>
               </div>
             ))}
           </dl>

@@ -1,3 +1,4 @@
+import { glued } from '#renderer/format/glued.ts';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import { usePlan } from './plan-context.ts';
 import { words } from './words.ts';
@@ -42,7 +43,7 @@ export function OpenList() {
         {sentences.slice(0, shown).map(({ at, line }) => (
           <li key={line}>
             <button type="button" className="plan-go" onClick={() => goTo(at)}>
-              {line}
+              {glued(line)}
             </button>
           </li>
         ))}

@@ -1,4 +1,5 @@
 import type { InputHTMLAttributes, ReactNode } from 'react';
+import { glued } from '#renderer/format/glued.ts';
 import { Button } from '#renderer/parts/button/button.tsx';
 import { Field, type FieldWiring } from '#renderer/parts/field/field.tsx';
 import { explained } from '#renderer/parts/term/explained.tsx';
@@ -126,7 +127,7 @@ export function PlanSentence({ at }: { readonly at: string }) {
   return (
     <>
       <p id={sentenceId(at)} className="field-fault" role="alert">
-        {sentence.message}
+        {glued(sentence.message)}
       </p>
       <WaysOut sentence={sentence} />
     </>

@@ -76,7 +76,7 @@ export const ScoreCell = memo(function ScoreCell(props: ScoreCellProps) {
       <span className="score-cell-name" aria-hidden="true">
         <strong>{attribute.name}</strong>
         <span className="small soft">
-          {low} … {high}
+          <span className="whole">{low} …</span> <span className="whole">{high}</span>
         </span>
       </span>
       <input

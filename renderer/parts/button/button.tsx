@@ -1,5 +1,6 @@
 import type { ButtonHTMLAttributes } from 'react';
 import { Link } from 'wouter';
+import { gluedText } from '#renderer/format/glued.ts';
 import './button.css';
 
 type Weight = 'main' | 'plain' | 'quiet' | 'grave';
@@ -9,8 +10,12 @@ interface ButtonProps extends ButtonHTMLAttributes<HTMLButtonElement> {
   readonly weight?: Weight;
 }
 
-export function Button({ weight = 'plain', className = '', type = 'button', ...rest }: ButtonProps) {
-  return <button {...rest} type={type} className={`button is-${weight} ${className}`} />;
+export function Button({ weight = 'plain', className = '', type = 'button', children, ...rest }: ButtonProps) {
+  return (
+    <button {...rest} type={type} className={`button is-${weight} ${className}`}>
+      {gluedText(children)}
+    </button>
+  );
 }
 
 interface ButtonLinkProps {
@@ -23,7 +28,7 @@ interface ButtonLinkProps {
 export function ButtonLink({ to, weight = 'plain', children }: ButtonLinkProps) {
   return (
     <Link href={to} className={`button is-${weight}`}>
-      {children}
+      {gluedText(children)}
     </Link>
   );
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { phrase } from '#core/words/phrase.ts';
+import { glued, gluedText } from '#renderer/format/glued.ts';
 import './caution.css';
 
 /** A usual caution, in place: amber, with a mark and the word. */
@@ -8,8 +9,8 @@ export function Caution({ children, basis }: { readonly children: ReactNode; rea
     <aside className="caution">
       <strong>{phrase`Caution`}</strong>
       <div>
-        <p>{children}</p>
-        {basis === undefined ? null : <p className="small">{basis}</p>}
+        <p>{gluedText(children)}</p>
+        {basis === undefined ? null : <p className="small">{glued(basis)}</p>}
       </div>
     </aside>
   );

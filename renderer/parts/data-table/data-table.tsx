@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { gluedText } from '#renderer/format/glued.ts';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import './data-table.css';
 
@@ -37,10 +38,10 @@ export function DataTable<Row>({ caption, columns, rows, rowKey }: DataTableProp
         <tbody>
           {rows.map((row) => (
             <tr key={rowKey(row)}>
-              <th scope="row">{first.cell(row)}</th>
+              <th scope="row">{gluedText(first.cell(row))}</th>
               {others.map(({ head, cell, isFigure }) => (
                 <td key={head} className={isFigure ? 'is-figure' : undefined}>
-                  {cell(row)}
+                  {gluedText(cell(row))}
                 </td>
               ))}
             </tr>

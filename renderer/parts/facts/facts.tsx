@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { gluedText } from '#renderer/format/glued.ts';
 import { Explained } from '#renderer/parts/term/explained.tsx';
 import './facts.css';
 
@@ -16,7 +17,7 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
           <dt>
             <Explained words={name} />
           </dt>
-          <dd>{value}</dd>
+          <dd>{gluedText(value)}</dd>
         </div>
       ))}
     </dl>

@@ -1,4 +1,5 @@
 import { type ReactNode, useId } from 'react';
+import { glued } from '#renderer/format/glued.ts';
 import { useExplainedLabel } from '#renderer/parts/term/explained-label.tsx';
 import './field.css';
 
@@ -38,12 +39,12 @@ export function Field({ label, hint, fault, children }: FieldProps) {
       })}
       {hint === undefined ? null : (
         <p id={`${id}-hint`} className="soft small">
-          {hint}
+          {glued(hint)}
         </p>
       )}
       {fault === undefined ? null : (
         <p id={`${id}-fault`} className="field-fault" role="alert">
-          {fault}
+          {glued(fault)}
         </p>
       )}
     </div>

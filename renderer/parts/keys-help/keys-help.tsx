@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { glued } from '#renderer/format/glued.ts';
 import { Sheet } from '#renderer/parts/sheet/sheet.tsx';
 import { type TermName, termName, termWords } from '#renderer/parts/term/term-words.ts';
 import { keyLines, keysWords } from './keys-words.ts';
@@ -50,7 +51,7 @@ export function KeysHelp({ isOpen, onOpen, onClose }: { isOpen: boolean; onOpen:
           {Object.entries(termWords).map(([term, { meaning }]) => (
             <div key={term}>
               <dt>{termName(term as TermName)}</dt>
-              <dd>{meaning}</dd>
+              <dd>{glued(meaning)}</dd>
             </div>
           ))}
         </dl>

@@ -3,6 +3,7 @@ import { shownNumber } from '#core/words/figures.ts';
 import { phrase } from '#core/words/phrase.ts';
 import { useAnswer } from '#renderer/app/use-answer.ts';
 import { TakeChart } from '#renderer/charts/take-chart.tsx';
+import { glued } from '#renderer/format/glued.ts';
 import { typedNumber } from '#renderer/format/number-field.ts';
 import { Answer } from '#renderer/parts/answer/answer.tsx';
 import { DataTable } from '#renderer/parts/data-table/data-table.tsx';
@@ -47,7 +48,7 @@ export function PanelSight(panel: Panel) {
       {(value) => (
         <figure className="sight">
           <figcaption role="status">
-            <p className="sight-first">{sightSentence(panel, value.detectableDifference)}</p>
+            <p className="sight-first">{glued(sightSentence(panel, value.detectableDifference))}</p>
             <p className="soft">{phrase`“Most likely” is 8 times in 10. A smaller gap may be there and go unseen: not seen is not “the same”.`}</p>
           </figcaption>
           <div ref={drawing} className="sight-drawing">
@@ -97,7 +98,7 @@ export function PanelSight(panel: Panel) {
             csv={() => csvText(rowsOf(value.curve))}
             drawing={drawing}
           />
-          <p className="small soft">{basis.words}</p>
+          <p className="small soft">{glued(basis.words)}</p>
         </figure>
       )}
     </Answer>

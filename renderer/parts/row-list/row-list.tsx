@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
+import { gluedText } from '#renderer/format/glued.ts';
 import './row-list.css';
 
 /** A list of things of one kind, each on its own strip of glass. */
@@ -29,11 +30,11 @@ export function Row({ title, to, marks, facts, end, actions }: RowProps) {
     <li className="row">
       <div className="row-words">
         <p className="row-title">
-          {to === undefined ? title : <Link href={to}>{title}</Link>} {marks}
+          {to === undefined ? gluedText(title) : <Link href={to}>{gluedText(title)}</Link>} {marks}
         </p>
-        {facts === undefined ? null : <div className="row-facts">{facts}</div>}
+        {facts === undefined ? null : <div className="row-facts">{gluedText(facts)}</div>}
       </div>
-      {end == null ? null : <div className="row-end figures">{end}</div>}
+      {end == null ? null : <div className="row-end figures">{gluedText(end)}</div>}
       {actions == null ? null : <div className="button-row">{actions}</div>}
     </li>
   );

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { glued } from '#renderer/format/glued.ts';
 import { partsWithTerms, termsIn } from './find-terms.ts';
 import { type PlaceWiring, useTermPlace } from './use-term-place.ts';
 import './term.css';
@@ -20,7 +21,7 @@ export function useExplainedLabel<Of extends HTMLElement>(label: string, line = 
   const names = [...new Set([...termsIn(label), ...termsIn(line)])];
   const { mark, tells, describedBy } = useTermPlace<Of>('control', names);
   const marked = (words: string) =>
-    partsWithTerms(words).map((part) =>
+    partsWithTerms(glued(words)).map((part) =>
       typeof part === 'string' ? (
         part
       ) : (

@@ -1,10 +1,11 @@
 import type { ReactNode } from 'react';
+import { glued } from '#renderer/format/glued.ts';
 import { partsWithTerms } from './find-terms.ts';
 import { Term } from './term.tsx';
 
 /** A sentence, a heading or a label of its own whose words of the trade say what they mean, on hover and on focus. */
 export function Explained({ words }: { readonly words: string }): ReactNode {
-  return partsWithTerms(words).map((part) =>
+  return partsWithTerms(glued(words)).map((part) =>
     typeof part === 'string' ? (
       part
     ) : (

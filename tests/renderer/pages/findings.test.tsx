@@ -136,7 +136,7 @@ describe('Findings', () => {
     const ranked = within(await screen.findByRole('region', { name: 'Put in order: Sunday' }));
     expect(ranked.getByText(ranking.sentence).className).toBe('headline-sentence');
     const table = within(ranked.getByRole('table'));
-    expect(table.getByRole('row', { name: '4 days 3 0 1.0 a' })).toBeTruthy();
+    expect(table.getByRole('row', { name: '4\u00a0days 3 0 1.0 a' })).toBeTruthy();
     expect(ranked.getByText(/chance 0\.250 \(every possible order counted\)/)).toBeTruthy();
     expect(await screen.findByText('“4 days”: Too sweet: worth changing.')).toBeTruthy();
     expect(screen.getByText(/1 of 6 answers on sweetness have no liking score/)).toBeTruthy();

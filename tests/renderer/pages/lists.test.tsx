@@ -67,7 +67,7 @@ describe('A trial', () => {
     pageOver(bridge, <FindingsPage id={trial.id} />);
     expect(await screen.findByText('Tang rises with the days.')).toBeTruthy();
     const table = within(screen.getByRole('table', { name: /tang: mean/, hidden: true }));
-    expect(table.getByRole('row', { name: '4 days 2 7.0 6.0 to 8.0 a', hidden: true })).toBeTruthy();
+    expect(table.getByRole('row', { name: '4\u00a0days 2 7.0 6.0 to 8.0 a', hidden: true })).toBeTruthy();
   });
 
   it('says that nothing was tasted yet', async () => {
