@@ -100,14 +100,18 @@ function History({ table, id }: { readonly table: RecordedTable; readonly id: st
           <>
             <PageHead above={<Whereabouts row={row} />} title={words.title} lead={words.lead} />
             {row.isHere ? null : (
-              <p className="section soft">
-                <Explained words={words.notHere} />
-              </p>
+              <div className="section">
+                <p className="soft">
+                  <Explained words={words.notHere} />
+                </p>
+              </div>
             )}
             {isVeiled ? (
-              <p className="section">
-                <Explained words={words.veiled} />
-              </p>
+              <div className="section">
+                <p>
+                  <Explained words={words.veiled} />
+                </p>
+              </div>
             ) : (
               <Entries of={row} />
             )}
