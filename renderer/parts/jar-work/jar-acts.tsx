@@ -25,7 +25,12 @@ export function JarActs({ jar, isMain = false }: { readonly jar: Jar; readonly i
         </Button>
       ))}
       {jar.state === 'discarded' ? null : (
-        <Button weight="quiet" aria-label={words.discardTitle(jar.label)} onClick={() => setIsDiscarding(true)}>
+        <Button
+          weight="quiet"
+          className="jar-discard"
+          aria-label={words.discardTitle(jar.label)}
+          onClick={() => setIsDiscarding(true)}
+        >
           {words.discard}
         </Button>
       )}
