@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import {
   Area,
   CartesianGrid,
@@ -8,7 +9,9 @@ import {
   ReferenceLine,
   ResponsiveContainer,
   Scatter,
+  Text,
   XAxis,
+  type XAxisTickContentProps,
   YAxis,
 } from 'recharts';
 import { shownNumber } from '#core/words/figures.ts';
@@ -29,15 +32,38 @@ interface FactorDrawingProps {
 }
 
 const room = {
-  screen: { top: 10, topNamed: 24, right: 34, bottom: 18, left: -22, axis: 30, scale: 60, label: -12 },
-  paper: { top: 8, topNamed: 16, right: 18, bottom: 8, left: 0, axis: 16, scale: 20, label: -5 },
+  screen: { top: 10, topNamed: 24, right: 34, bottom: 18, left: -22, axis: 30, scale: 60, label: -12, line: 15 },
+  paper: { top: 8, topNamed: 16, right: 18, bottom: 8, left: 0, axis: 16, scale: 20, label: -5, line: 9 },
 } as const;
+
+/** About how wide a letter of a level's name is, in lines of its type. */
+const letter = 0.45;
 
 /** How large the marks are: on paper a mean must not hide its interval, nor the scores each other. */
 const marks = {
   screen: { mean: 7, score: 4.5, whisker: 5, line: 2 },
   paper: { mean: 4, score: 2, whisker: 3, line: 1.25 },
 } as const;
+
+interface LevelNameProps extends Pick<XAxisTickContentProps, 'x' | 'y' | 'payload' | 'fill'> {
+  readonly nameAt: (x: number) => string;
+  readonly width: number;
+}
+
+/** The name of a level below its tick, kept to the level's own place. */
+function LevelName({ x, y, payload, fill, nameAt, width }: LevelNameProps) {
+  return (
+    <Text
+      className="recharts-cartesian-axis-tick-value"
+      {...{ x, y, fill, width }}
+      textAnchor="middle"
+      verticalAnchor="start"
+      maxLines={2}
+    >
+      {nameAt(Number(payload.value))}
+    </Text>
+  );
+}
 
 /** One score. Rows without one draw nothing. */
 function ScoreDot({ cx, cy, r, fill }: { cx?: unknown; cy?: unknown; r: number; fill?: string }) {
@@ -49,9 +75,14 @@ function ScoreDot({ cx, cy, r, fill }: { cx?: unknown; cy?: unknown; r: number; 
 export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }: FactorDrawingProps) {
   const { top, topNamed, right, bottom, left, ...sizes } = room[isOnPaper ? 'paper' : 'screen'];
   const mark = marks[isOnPaper ? 'paper' : 'screen'];
+  const [width, setWidth] = useState(0);
+  const place = Math.max(0, width - left - sizes.scale - right) / Math.max(1, data.ticks.length);
+  // A name that is wider than its level's place would run into the next one.
+  const isNarrow = !data.isOrdered && data.ticks.some(({ label }) => label.length * sizes.line * letter > place);
+  const nameAt = (x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? shownNumber(x);
   const bestX = data.means.find(({ level }) => level === winner)?.x ?? null;
   return (
-    <ResponsiveContainer width="100%" height="100%">
+    <ResponsiveContainer width="100%" height="100%" onResize={setWidth}>
       <ComposedChart
         data={[...data.rows]}
         margin={{ top: data.best === null ? top : topNamed, right, bottom, left }}
@@ -64,9 +95,10 @@ export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }:
           type="number"
           domain={[...data.xDomain]}
           ticks={data.ticks.map(({ x }) => x)}
-          tickFormatter={(x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? shownNumber(x)}
+          tickFormatter={nameAt}
+          {...(isNarrow ? { tick: (tick) => <LevelName {...tick} nameAt={nameAt} width={place - 6} /> } : {})}
           interval={data.isOrdered ? 'preserveStartEnd' : 0}
-          height={sizes.axis}
+          height={sizes.axis + (isNarrow ? sizes.line : 0)}
           stroke="var(--line-strong)"
           label={{ value: axis, position: 'insideBottom', offset: sizes.label, fill: 'var(--ink-soft)' }}
         />
