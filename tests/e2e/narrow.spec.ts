@@ -110,6 +110,36 @@ test('the head of the page is one line high while there is something to undo', a
   }
 });
 
+test('what Tab comes to stands above the bar of places, with its ring', async ({ sample }) => {
+  test.setTimeout(120_000);
+  const { page } = sample;
+  await page.setViewportSize({ width: 360, height: 800 });
+  await sample.open('/');
+  const covered: string[] = [];
+  let presses = 0;
+  for (const screen of ['/', `/trials/${await trialOf(sample, 'state')}`, '/trials/new', '/data']) {
+    await goTo(page, screen);
+    for (let press = 0; press < 60; press += 1) {
+      await page.keyboard.press('Tab');
+      const at = await page.evaluate(() => {
+        const here = document.activeElement;
+        if (here === null || here.closest('main') === null) return null;
+        const { bottom, height } = here.getBoundingClientRect();
+        const bar = document.querySelector('nav.nav')?.getBoundingClientRect().top ?? 0;
+        const ring = getComputedStyle(here);
+        const isRinged = ring.outlineStyle !== 'none' && Number.parseFloat(ring.outlineWidth) >= 2;
+        return { name: here.textContent.trim().slice(0, 30), isCovered: height < 400 && bottom > bar + 1, isRinged };
+      });
+      if (at === null) continue;
+      presses += 1;
+      if (at.isCovered) covered.push(`${screen}: ${at.name} stands below the bar`);
+      if (!at.isRinged) covered.push(`${screen}: ${at.name} has no ring`);
+    }
+  }
+  expect(covered).toEqual([]);
+  expect(presses).toBeGreaterThan(100);
+});
+
 test('a notice stands above the bar of places, never over it', async ({ sample }) => {
   const { page } = sample;
   await page.setViewportSize({ width: 360, height: 800 });
