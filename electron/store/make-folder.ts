@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, rmdirSync } from 'node:fs';
+import { existsSync, mkdirSync, rmdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 
 /**
@@ -6,11 +6,15 @@ import { dirname } from 'node:path';
  * is there says that it is not (/proc).
  *
  * @returns the folders that were made, the uppermost first
- * @throws the system's error when one can't be made
+ * @throws an error as the system's, with its code, when one can't be made or what is there is no folder
  */
 export function makeFolder(folder: string): string[] {
   const missing: string[] = [];
-  for (let each = folder; !existsSync(each) && dirname(each) !== each; each = dirname(each)) missing.unshift(each);
+  let there = folder;
+  for (; !existsSync(there) && dirname(there) !== there; there = dirname(there)) missing.unshift(there);
+  if (existsSync(there) && !statSync(there).isDirectory()) {
+    throw Object.assign(new Error(`${there} is no folder`), { code: 'ENOTDIR' });
+  }
   try {
     return missing.filter((each) => {
       try {
