@@ -13,28 +13,20 @@ const tellsEvery_ms = 15 * minute_ms;
 /** So many things are named; the rest is counted. */
 const mostNamed = 3;
 
-const verbs: Readonly<Record<Need['kind'], string>> = {
-  get start() {
-    return phrase`Start`;
-  },
-  get look() {
-    return phrase`Look at`;
-  },
-  get stir() {
-    return phrase`Stir`;
-  },
-  get pull() {
-    return phrase`Pull`;
-  },
-  get taste() {
-    return phrase`Taste`;
-  },
-  get strain() {
-    return phrase`Strain`;
-  },
-  get feed() {
-    return phrase`Feed`;
-  },
+type Words = readonly [one: (name: string) => string, many: (names: string) => string];
+
+/** Whole sentences, for one jar and for several; and for what has a name of its own. */
+const ofJars: Readonly<Partial<Record<Need['kind'], Words>>> = {
+  start: [(jar) => phrase`Start jar ${jar}`, (jars) => phrase`Start jars ${jars}`],
+  look: [(jar) => phrase`Look at jar ${jar}`, (jars) => phrase`Look at jars ${jars}`],
+  stir: [(jar) => phrase`Stir jar ${jar}`, (jars) => phrase`Stir jars ${jars}`],
+  pull: [(jar) => phrase`Pull jar ${jar}`, (jars) => phrase`Pull jars ${jars}`],
+  taste: [(jar) => phrase`Taste jar ${jar}`, (jars) => phrase`Taste jars ${jars}`],
+};
+const ofOthers: Readonly<Partial<Record<Need['kind'], (name: string) => string>>> = {
+  taste: (tasting) => phrase`Taste ${tasting}`,
+  strain: (base) => phrase`Strain ${base}`,
+  feed: (culture) => phrase`Feed ${culture}`,
 };
 
 /** A notification's head and body. */
@@ -45,8 +37,9 @@ export interface DueWords {
 
 function lineOf({ kind, jars, base, culture, tasting }: Need): string {
   const names = jars.map(({ name }) => name).join(', ');
-  const of = jars.length > 0 ? `jar${jars.length === 1 ? '' : 's'} ${names}` : (base ?? culture ?? tasting)?.name;
-  return `${verbs[kind]} ${of ?? ''}`.trim();
+  const words = jars.length > 0 ? ofJars[kind]?.[jars.length === 1 ? 0 : 1] : ofOthers[kind];
+  const name = jars.length > 0 ? names : ((base ?? culture ?? tasting)?.name ?? '');
+  return words?.(name) ?? name;
 }
 
 /** Each thing that is due by now, under a name that stays the same however the things are grouped. */

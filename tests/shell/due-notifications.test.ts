@@ -2,7 +2,7 @@ import type { Notification as ElectronNotification, BrowserWindow as ElectronWin
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { channels } from '#hosts/ipc/channels.ts';
 import { dueNotifications } from '#shell/due-notifications.ts';
-import { dueTeller } from '#shell/tell-what-is-due.ts';
+import { dueTeller, dueWords } from '#shell/tell-what-is-due.ts';
 import { daysPlan } from '#tests/desk/example-trial.ts';
 import { type TestDesk, temporaryDesk } from '#tests/store/temporary-kitchen.ts';
 import { BrowserWindow, callsOf, forget, Notification, played } from './stand-in-electron.ts';
@@ -40,6 +40,26 @@ describe('dueTeller', () => {
     expect(shown).toHaveLength(1);
     expect(shown[0]?.body).toContain('Pull jar A');
     expect(shown[0]?.body).not.toContain('Old crock');
+  });
+
+  test('says whole sentences, for one jar, for several and for what has a name', () => {
+    const of = {
+      when: 'overdue',
+      dueAt: '',
+      trial: null,
+      isSample: false,
+      basis: null,
+      putOff: null,
+      key: '',
+    } as const;
+    const nobody = { jars: [], base: null, culture: null, tasting: null };
+    const named = (name: string) => ({ id: name, name, isSample: false });
+    const { body } = dueWords([
+      { ...of, ...nobody, kind: 'stir', jars: [named('A1'), named('A2')] },
+      { ...of, ...nobody, kind: 'taste', jars: [named('B')] },
+      { ...of, ...nobody, kind: 'feed', culture: named('Grains') },
+    ]);
+    expect(body).toBe('Stir jars A1, A2\nTaste jar B\nFeed Grains');
   });
 
   test('tells at most once in a quarter of an hour, and then what fell due in between, together', async () => {

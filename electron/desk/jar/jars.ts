@@ -23,6 +23,13 @@ const from: Readonly<Record<Act, readonly Jar['state'][]>> = {
   discard: ['planned', 'fermenting', 'pulled', 'strained'],
 };
 
+const refusals: Readonly<Record<Act, (label: string) => string>> = {
+  start: (label) => phrase`Jar ${label} can’t be started: it was started or discarded already.`,
+  pull: (label) => phrase`Jar ${label} can’t be pulled: it is not started yet, pulled already or discarded.`,
+  strain: (label) => phrase`Jar ${label} can’t be strained: it is not started yet, strained already or discarded.`,
+  discard: (label) => phrase`Jar ${label} was discarded already.`,
+};
+
 const verbs: Readonly<Record<Act, string>> = {
   get start() {
     return phrase`Start`;
@@ -41,12 +48,7 @@ const verbs: Readonly<Record<Act, string>> = {
 function assertMayAct(jar: Jar, act: Act, at: string, position: number): void {
   const path = ['jars', position];
   if (!from[act].includes(jar.state)) {
-    const past = { start: 'started', pull: 'pulled', strain: 'strained', discard: 'discarded' }[act];
-    throw new Failure(
-      'refused',
-      phrase`Jar ${jar.label} is ${jar.state}; only a jar that is ${from[act].join(' or ')} can be ${past}.`,
-      path,
-    );
+    throw new Failure('refused', refusals[act](jar.label), path);
   }
   if (jar.startedAt !== null && at < jar.startedAt) {
     throw new Failure(

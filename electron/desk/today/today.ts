@@ -1,3 +1,4 @@
+import type { NeedKind } from '#core/trial/need.ts';
 import { putOffUntil } from '#core/trial/put-off-until.ts';
 import { phrase } from '#core/words/phrase.ts';
 import type { InputOf } from '#shared/contract/all-requests.ts';
@@ -7,6 +8,16 @@ import type { Columns, TableName } from '#store/tables.ts';
 import { found } from '../found.ts';
 import type { Handlers } from '../handler.ts';
 import { todaysNeeds } from './todays-needs.ts';
+
+const needWords: Readonly<Record<NeedKind, (names: string) => string>> = {
+  start: (names) => phrase`start ${names}`,
+  look: (names) => phrase`look at ${names}`,
+  stir: (names) => phrase`stir ${names}`,
+  pull: (names) => phrase`pull ${names}`,
+  taste: (names) => phrase`taste ${names}`,
+  strain: (names) => phrase`strain ${names}`,
+  feed: (names) => phrase`feed ${names}`,
+};
 
 type PutOffColumn = 'jar_id' | 'base_id' | 'culture_id' | 'tasting_id';
 
@@ -58,24 +69,27 @@ export const todayHandlers: Handlers<'today:read' | 'today:putOff' | 'today:wake
     const subjects = putOffs(kitchen, input);
     const until = putOffUntil(input.span, kitchen.now().toISOString(), input.zone ?? ownZone());
     const names = subjects.map(({ name }) => name).join(', ');
-    return kitchen.write({ request: 'today:putOff', summary: phrase`Put off: ${input.need} ${names}` }, (writer) => ({
-      until,
-      putOffs: subjects.map(({ column, id }) => {
-        const before = writer.all<{ id: string }>(
-          `SELECT id FROM snoozes WHERE ${column} = ? AND need = ?`,
-          id,
-          input.need,
-        );
-        for (const row of before) writer.remove('snoozes', row.id);
-        return writer.insert('snoozes', {
-          ...none,
-          [column]: id,
-          need: input.need,
-          until_at: until,
-          reason: input.reason ?? null,
-        }).id;
+    return kitchen.write(
+      { request: 'today:putOff', summary: phrase`Put off: ${needWords[input.need](names)}` },
+      (writer) => ({
+        until,
+        putOffs: subjects.map(({ column, id }) => {
+          const before = writer.all<{ id: string }>(
+            `SELECT id FROM snoozes WHERE ${column} = ? AND need = ?`,
+            id,
+            input.need,
+          );
+          for (const row of before) writer.remove('snoozes', row.id);
+          return writer.insert('snoozes', {
+            ...none,
+            [column]: id,
+            need: input.need,
+            until_at: until,
+            reason: input.reason ?? null,
+          }).id;
+        }),
       }),
-    }));
+    );
   },
   'today:wake'(kitchen, { putOffs }) {
     for (const id of putOffs) found(kitchen.read.row('snoozes', id), 'putting off', 'putOffs');
