@@ -54,6 +54,12 @@ function kindOf(word: string): Kind {
   return /^(c|celsius|f|fahrenheit|temp|temperature)$/.test(plain) ? 'temperature_C' : 'acidity';
 }
 
+/** Enough of it to be known again. */
+function shortened(text: string): string {
+  const characters = [...text];
+  return characters.length > 60 ? `${characters.slice(0, 59).join('')}…` : text;
+}
+
 function refused(code: ReadingProblemCode, message: string): ReadReading {
   return { ok: false, problem: { code, message } };
 }
@@ -108,7 +114,10 @@ export function parseReading(text: string): ReadReading {
     if (piece === null) {
       const bare = bareNumber.exec(rest)?.[0];
       return bare === undefined
-        ? refused('not-understood', phrase`“${rest}” is not clear here. Write brix, SG, pH, °C or °F with its number.`)
+        ? refused(
+            'not-understood',
+            phrase`“${shortened(rest)}” is not clear here. Write brix, SG, pH, °C or °F with its number.`,
+          )
         : refused('unit-missing', phrase`What is ${bare}? Write ${bare} brix, pH ${bare} or ${bare} °C.`);
     }
     const { kind } = piece;

@@ -24,6 +24,7 @@ function apartWords({ planned, done }: Step): string {
 
 /** A jar that was started at another time than planned is due at another time, too. */
 function openWords({ name, planned }: Step, jar: Jar): string {
+  if (jar.state === 'discarded') return words.notPlanned;
   if (name !== words.steps.pull || planned === null || jar.state !== 'fermenting') return words.notYet;
   const due = pullDue(jar);
   return Math.abs(hoursBetween(planned, due)) < sameTime_h ? words.notYet : words.due(dayAndTime(due));

@@ -62,6 +62,8 @@ describe('parseReading(text)', () => {
   it('names what it could not read', () => {
     const read = parseReading('pH 3.4, four brix');
     expect(read.ok ? '' : read.problem.message).toContain('four brix');
+    const long = parseReading(`${'x'.repeat(58)}🍓🍓 and so on`);
+    expect(long.ok ? '' : long.problem.message).toContain(`“${'x'.repeat(58)}🍓…”`);
   });
 
   it('reads back what it would write (property)', () => {
