@@ -90,6 +90,15 @@ describe('bottles', () => {
     return { ...desk, jar, bottling };
   }
 
+  it('hold no more than there was, the last one half full at the least', async () => {
+    const { ask, fail, jar } = await bottled();
+    const bottles = { jar, size_mL: 330, closure: 'crown' as const };
+    for (const count of [5, 50]) {
+      expect(await fail('bottles:fill', { ...bottles, count })).toMatchObject({ code: 'refused', path: ['count'] });
+    }
+    await ask('bottles:fill', { ...bottles, count: 4 });
+  });
+
   it('are filled, chilled, opened one by one, and none twice; undo brings one back', async () => {
     const { ask, fail, jar, bottling, clock } = await bottled({ lot: 'L1', sugar_g_per_L: 8 });
     clock.move(24);

@@ -6,6 +6,7 @@ import { listBottlings } from '#store/rows/bottles.ts';
 import { storedMoment } from '#store/stored-moment.ts';
 import { found } from '../found.ts';
 import type { Handlers } from '../handler.ts';
+import { bothVolumes } from './both-volumes.ts';
 
 function when(kitchen: Kitchen, at: string | undefined): string {
   return at === undefined ? kitchen.now().toISOString() : storedMoment(at);
@@ -15,6 +16,8 @@ interface Source {
   readonly columns: { jar_id: string | null; batch_id: string | null };
   readonly name: string;
   readonly since: string;
+  /** More than this was never in it. */
+  readonly most_mL: number;
 }
 
 /** What is bottled, and since when it was there to bottle. */
@@ -29,14 +32,30 @@ function sourceOf(read: Reader, { jar, batch }: { jar?: string | undefined; batc
         ['jar'],
       );
     }
-    return { columns: { jar_id: jar, batch_id: null }, name: phrase`jar ${row.label}`, since: row.started_at };
+    return {
+      columns: { jar_id: jar, batch_id: null },
+      name: phrase`jar ${row.label}`,
+      since: row.started_at,
+      most_mL: found(read.row('trials', row.trial_id), 'trial', 'jar').vessel_capacity_mL,
+    };
   }
   const row = found(read.row('batches', batch ?? ''), 'batch', 'batch');
   return {
     columns: { jar_id: null, batch_id: row.id },
     name: phrase`batch ${row.lot ?? row.made_at.slice(0, 10)}`,
     since: row.made_at,
+    most_mL: row.volume_mL,
   };
+}
+
+/** Bottles that even with the last one all but empty would hold more than there was. */
+function assertEnough({ name, most_mL }: Source, count: number, size_mL: number): void {
+  if ((count - 1) * size_mL < most_mL) return;
+  throw new Failure(
+    'refused',
+    phrase`${count} bottles of ${bothVolumes(size_mL)} hold more than ${name}, of which there were ${bothVolumes(most_mL)} at most.`,
+    ['count'],
+  );
 }
 
 export const bottleHandlers: Handlers<
@@ -49,6 +68,7 @@ export const bottleHandlers: Handlers<
     if (at < source.since) {
       throw new Failure('refused', phrase`This lies before ${source.name} was there (${source.since}).`, ['at']);
     }
+    assertEnough(source, input.count, input.size_mL);
     return kitchen.write({ request: 'bottles:fill', summary: phrase`Bottle ${source.name}` }, (writer) => ({
       bottling: writer.insert('bottlings', {
         ...source.columns,
