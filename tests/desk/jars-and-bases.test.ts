@@ -40,6 +40,14 @@ describe('jars', () => {
       path: ['ph'],
     });
     expect(await fail('sips:log', { jar: a, at: '2026-04-30T08:00:00Z', tang: 3 })).toMatchObject({ path: ['at'] });
+    for (const [request, more] of [
+      ['readings:log', { brix: 4 }],
+      ['sightings:log', { what: 'froth' }],
+      ['sips:log', { tang: 3 }],
+    ] as const) {
+      const next = { jar: a, at: '2027-05-01T08:00:00Z', ...more };
+      expect(await fail(request, next), request).toMatchObject({ code: 'refused', path: ['at'] });
+    }
     clock.move(20);
     await ask('readings:log', { jar: a, sg: 1.02, acidity: { g_per_L: 3.2, as: 'acetic' } });
     const { sip } = await ask('sips:log', { jar: a, tang: 3, liking: 6 });

@@ -46,6 +46,8 @@ describe('readings:import', () => {
       `${a},x,,5,,,`,
       `${a},,yesterday,5,,,`,
       `${a},,2020-01-01 10:00,5,,,`,
+      `${a},,2027-05-02 10:00,5,,,`,
+      `${a},9999,,5,,,`,
       `${a},1,,much,,,`,
       `${a},1,,200,,,`,
       `${a},1,,,15,,`,
@@ -61,11 +63,13 @@ describe('readings:import', () => {
       [5, 'hours', 'not-a-number'],
       [6, 'at', 'not-a-moment'],
       [7, 'at', 'before-start'],
-      [8, 'brix', 'not-a-number'],
-      [9, 'brix', 'out-of-range'],
-      [10, 'ph', 'out-of-range'],
-      [11, 'acid', 'no-acid'],
-      [12, undefined, 'no-figure'],
+      [8, 'at', 'still-to-come'],
+      [9, 'hours', 'still-to-come'],
+      [10, 'brix', 'not-a-number'],
+      [11, 'brix', 'out-of-range'],
+      [12, 'ph', 'out-of-range'],
+      [13, 'acid', 'no-acid'],
+      [14, undefined, 'no-figure'],
     ]);
     const stored = () => test.kitchen.read.all('SELECT id FROM readings');
     expect(stored()).toEqual([]);

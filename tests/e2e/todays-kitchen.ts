@@ -49,7 +49,7 @@ export async function todaysKitchen({ ask }: Workbench): Promise<TodaysKitchen> 
   await ask('bottles:fill', {
     jar: jars[1]?.id ?? '',
     count: 3,
-    size_mL: 500,
+    size_mL: 330,
     closure: 'swing-top',
     sugar_g_per_L: 9,
     lot: 'R-12',

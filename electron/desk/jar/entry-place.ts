@@ -39,7 +39,20 @@ export function entryPlace(
   return { columns: { jar_id: null, base_id: base.id }, words: phrase`base ${base.name}`, jar: null };
 }
 
-/** The moment that was given, or now. */
+/** Clocks and zones may differ by a day; nobody has looked at a jar next week. */
+export function isStillToCome(at: string, now: Date): boolean {
+  return hoursBetween(now.toISOString(), at) > 24;
+}
+
+/**
+ * The moment that was given, or now.
+ *
+ * @throws Failure `refused` when it is still to come: Today would ask for no look until then
+ */
 export function entryTime(kitchen: Kitchen, at: string | undefined): string {
-  return at === undefined ? kitchen.now().toISOString() : storedMoment(at);
+  if (at === undefined) return kitchen.now().toISOString();
+  if (isStillToCome(at, kitchen.now())) {
+    throw new Failure('refused', phrase`This moment is still to come; write down what has been.`, ['at']);
+  }
+  return storedMoment(at);
 }

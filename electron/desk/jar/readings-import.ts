@@ -10,6 +10,7 @@ import { nameKey } from '../pasted/name-key.ts';
 import { pastedTable } from '../pasted/pasted-table.ts';
 import { unnamedColumns } from '../pasted/unnamed-columns.ts';
 import { numberIn } from '../tasting/read-score.ts';
+import { isStillToCome } from './entry-place.ts';
 
 type Meaning = (typeof readingColumns)[number] | '';
 type Cells = Partial<Record<Meaning, string>>;
@@ -114,7 +115,7 @@ function noteIn(written: string): string {
   throw new RowProblem('bad-note', 'note', said);
 }
 
-function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>): Columns<'readings'> {
+function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>, now: Date): Columns<'readings'> {
   const label = cells.jar ?? '';
   const jar = jars.get(nameKey(label)) ?? jars.get(label);
   if (jar === undefined) {
@@ -140,18 +141,29 @@ function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>): Columns<'readi
   };
   if (Object.values(reading).every((value) => value === null))
     throw new RowProblem('no-figure', '', phrase`The row holds no figure.`);
+  const at = takenAt(cells, jar, jar.startedAt);
+  if (isStillToCome(at, now)) {
+    const column = (cells.at ?? '') === '' ? 'hours' : 'at';
+    throw new RowProblem('still-to-come', column, phrase`This moment is still to come: ${cells[column] ?? ''}.`);
+  }
   const remark = noteIn(cells.note ?? '');
   return {
     ...reading,
     jar_id: jar.id,
     base_id: null,
-    taken_at: storedMoment(takenAt(cells, jar, jar.startedAt)),
+    taken_at: storedMoment(at),
     acidity_as: acidity === null ? null : (as ?? null),
     note: remark === '' ? null : remark,
   };
 }
 
-function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, jars: readonly Jar[], watch: Watch) {
+interface Surroundings {
+  readonly jars: readonly Jar[];
+  readonly now: Date;
+  readonly watch: Watch;
+}
+
+function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, { jars, now, watch }: Surroundings) {
   const { header, rows, unclosed } = pastedTable(table);
   const meanings = header.map((head) => meaningOf(head, mapping));
   const columns = header.map((head, place) => ({ head: head.trim(), meaning: meanings[place] ?? '' }));
@@ -196,7 +208,7 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
         if (meaning !== '') cells[meaning] = (row[place] ?? '').trim();
       });
       try {
-        readings.push(readingIn(cells, jarsByName));
+        readings.push(readingIn(cells, jarsByName, now));
       } catch (error) {
         if (!(error instanceof RowProblem)) throw error;
         const head = header[meanings.indexOf(error.column)];
@@ -215,7 +227,11 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, ja
 export const readingsImportHandlers: Handlers<'readings:import'> = {
   'readings:import'(kitchen, { trial: id, table, mapping = {}, preview }, watch) {
     const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
-    const { readings, refused, columns } = readTable(table, mapping, trial.jarsWhole, watch);
+    const { readings, refused, columns } = readTable(table, mapping, {
+      jars: trial.jarsWhole,
+      now: kitchen.now(),
+      watch,
+    });
     if (!preview && readings.length > 0) {
       const summary =
         readings.length === 1
