@@ -54,6 +54,12 @@ function kindOf(word: string): Kind {
   return /^(c|celsius|f|fahrenheit|temp|temperature)$/.test(plain) ? 'temperature_C' : 'acidity';
 }
 
+/** One sign for what is one: minus, degree, and the wide letters and figures of eastern keyboards. */
+function plainSigns(text: string): string {
+  const narrow = text.replace(/[\uff01-\uff5e℃℉]/g, (sign) => sign.normalize('NFKC'));
+  return narrow.replace(/[−–]/g, '-').replace(/º/g, '°').trim();
+}
+
 /** Enough of it to be known again. */
 function shortened(text: string): string {
   const characters = [...text];
@@ -107,7 +113,7 @@ function pieceAt(rest: string): Piece | null {
  */
 export function parseReading(text: string): ReadReading {
   const value: JarReading = {};
-  let rest = text.replace(/[−–]/g, '-').replace(/º/g, '°').normalize('NFKC').trim();
+  let rest = plainSigns(text);
   if (rest === '') return refused('empty', phrase`Write what you measured, such as ${4.2} brix, pH ${3.4}, 21 °C.`);
   while (rest !== '') {
     const piece = pieceAt(rest);

@@ -56,6 +56,7 @@ describe('parseReading(text)', () => {
       expect(['not-understood', 'unit-missing'], text).toContain(readOf(text));
     }
     expect(readOf('temp 70 g/L')).toBe('unit-missing');
+    expect(readOf('4² brix')).toBe('unit-missing');
     expect(readOf('ph 3.4.1')).toBe('not-understood');
   });
 
