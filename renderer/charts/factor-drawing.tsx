@@ -9,7 +9,6 @@ import {
   ReferenceLine,
   ResponsiveContainer,
   Scatter,
-  Text,
   XAxis,
   type XAxisTickContentProps,
   YAxis,
@@ -20,6 +19,7 @@ import { wholeTicks } from './axis-ticks.ts';
 import { MeanDot, SipCross } from './chart-marks.tsx';
 import type { FactorChartData } from './factor-chart-data.ts';
 import { figureWords } from './figure-words.ts';
+import { twoLines } from './two-lines.ts';
 
 interface FactorDrawingProps {
   readonly data: FactorChartData;
@@ -46,22 +46,19 @@ const marks = {
 } as const;
 
 interface LevelNameProps extends Pick<XAxisTickContentProps, 'x' | 'y' | 'payload' | 'fill'> {
-  readonly nameAt: (x: number) => string;
-  readonly width: number;
+  readonly linesAt: (x: number) => readonly string[];
 }
 
-/** The name of a level below its tick, kept to the level's own place. */
-function LevelName({ x, y, payload, fill, nameAt, width }: LevelNameProps) {
+/** The name of a level below its tick, on the lines that its place has room for. */
+function LevelName({ x, y, payload, fill, linesAt }: LevelNameProps) {
   return (
-    <Text
-      className="recharts-cartesian-axis-tick-value"
-      {...{ x, y, fill, width }}
-      textAnchor="middle"
-      verticalAnchor="start"
-      maxLines={2}
-    >
-      {nameAt(Number(payload.value))}
-    </Text>
+    <text className="recharts-cartesian-axis-tick-value" {...{ x, y, fill }} textAnchor="middle">
+      {linesAt(Number(payload.value)).map((line) => (
+        <tspan key={line} x={x} dy="0.9em">
+          {line}
+        </tspan>
+      ))}
+    </text>
   );
 }
 
@@ -76,9 +73,10 @@ export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }:
   const { top, topNamed, right, bottom, left, ...sizes } = room[isOnPaper ? 'paper' : 'screen'];
   const mark = marks[isOnPaper ? 'paper' : 'screen'];
   const [width, setWidth] = useState(0);
-  const place = Math.max(0, width - left - sizes.scale - right) / Math.max(1, data.ticks.length);
+  const place = (width - left - sizes.scale - right) / Math.max(1, data.ticks.length);
+  const letters = Math.max(4, Math.floor(place / (sizes.line * letter)) - 1);
   // A name that is wider than its level's place would run into the next one.
-  const isNarrow = !data.isOrdered && data.ticks.some(({ label }) => label.length * sizes.line * letter > place);
+  const isNarrow = width > 0 && !data.isOrdered && data.ticks.some(({ label }) => label.length > letters);
   const nameAt = (x: number) => data.ticks.find((tick) => tick.x === x)?.label ?? shownNumber(x);
   const bestX = data.means.find(({ level }) => level === winner)?.x ?? null;
   return (
@@ -96,7 +94,9 @@ export function FactorDrawing({ data, axis, colour, winner, isOnPaper = false }:
           domain={[...data.xDomain]}
           ticks={data.ticks.map(({ x }) => x)}
           tickFormatter={nameAt}
-          {...(isNarrow ? { tick: (tick) => <LevelName {...tick} nameAt={nameAt} width={place - 6} /> } : {})}
+          {...(isNarrow
+            ? { tick: (tick) => <LevelName {...tick} linesAt={(x) => twoLines(nameAt(x), letters)} /> }
+            : {})}
           interval={data.isOrdered ? 'preserveStartEnd' : 0}
           height={sizes.axis + (isNarrow ? sizes.line : 0)}
           stroke="var(--line-strong)"
