@@ -108,7 +108,7 @@ test('what can’t be printed is said at its field: no columns, a label larger t
     'A label 250 mm wide needs 259 mm with its margin; the paper is 210 mm wide.',
   );
   await width.fill('20');
-  await expect(width).toHaveAccessibleDescription(/at least 44 mm wide and 24 mm high/);
+  await expect(width).toHaveAccessibleDescription(/at least 44\smm wide and 24\smm high/);
   await width.fill('64');
   await expect(print).toBeEnabled();
   await page.getByRole('button', { name: 'None' }).click();

@@ -71,7 +71,7 @@ test('what the panel will see moves while its numbers change', async ({ sample }
   const { page, ask } = sample;
   await sample.open(`/trials/${await trialOf(sample, 'state')}/wishes`);
   const sentence = page.getByText(/would most likely show\.$/).first();
-  await expect(sentence).toHaveText(/^With 8 tasters and 2 samples a gap of \d\.\d points? would most likely show\.$/);
+  await expect(sentence).toHaveText(/^With 8 tasters and 2 samples a gap of \d\.\d\spoints? would most likely show\.$/);
   const experience = await ask('panel:experience', {});
   const gapOf = async (tasters: number, samples: number) => {
     const { detectableDifference } = await ask('panel:sight', {

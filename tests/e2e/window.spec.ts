@@ -71,7 +71,7 @@ test('a trial opens with its jars and its factor chart, and the chart has a tabl
   await expect(page.getByRole('heading', { level: 1 })).toContainText('How many days should pear and ginger stand?');
   for (const label of ['A', 'B', 'C', 'D']) await expect(page.getByText(label, { exact: true }).first()).toBeVisible();
   await page.getByRole('link', { name: 'Findings' }).click();
-  await expect(page.getByText(/Tang rises by about \d\.\d points a day/).first()).toBeVisible();
+  await expect(page.getByText(/Tang rises by about \d\.\d\spoints a day/).first()).toBeVisible();
   await expect(page.locator('svg .recharts-surface, svg.recharts-surface').first()).toBeVisible();
 });
 
