@@ -99,6 +99,18 @@ test('words to press begin each line of their row at its edge', async ({ sample 
   }
 });
 
+test('the ends of a wish stand side by side, from a telephone to a wide window', async ({ sample }) => {
+  const { page } = sample;
+  await sample.open(`/trials/${await trialOf(sample, 'days')}/wishes`);
+  const tang = page.getByRole('group', { name: /^Tang/ });
+  await tang.getByRole('combobox').first().selectOption({ label: 'the more, the better' });
+  await expect(tang.getByRole('textbox')).toHaveCount(2);
+  for (const width of [360, 720, 1280]) {
+    await page.setViewportSize({ width, height: 800 });
+    expect(await linesOf(tang.getByRole('textbox')), `${width} px`).toBe(1);
+  }
+});
+
 test('the head of the page is one line high while there is something to undo', async ({ sample }) => {
   const { page } = sample;
   await sample.open('/');

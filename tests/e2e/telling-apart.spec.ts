@@ -48,6 +48,8 @@ test('by mouse: set up a triangle, answer blind, reveal once, read the sentence'
   await page.getByRole('button', { name: 'Set it up' }).click();
 
   await expect(page.getByText('0 of 8 answers in')).toBeVisible();
+  // It takes the focus but does nothing yet, and looks like it.
+  await expect(page.getByRole('button', { name: 'Close and reveal' })).toHaveCSS('border-style', 'dashed');
   const discrimination = await onlyTest(sample);
   await expect(page.locator('main')).not.toContainText(/jar [A-D]\b|\b4 days\b|\b2 days\b/);
   const odd = await oddPlaces(sample, discrimination);
@@ -59,6 +61,7 @@ test('by mouse: set up a triangle, answer blind, reveal once, read the sentence'
       .check();
   for (let tray = 0; tray < 3; tray += 1) await choose(tray, odd[tray] ?? 0);
   await expect(page.getByText('3 of 8 answers in')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Close and reveal' })).toHaveCSS('border-style', 'solid');
 
   // Half filled: kept when the page is left.
   await page.getByRole('link', { name: 'Tests of this trial' }).click();
