@@ -9,7 +9,6 @@ import { dirname } from 'node:path';
  * @throws an error as the system's, with its code, when one can't be made or what is there is no folder
  */
 export function makeFolder(folder: string): string[] {
-  if (existsSync(folder) && !statSync(folder).isDirectory()) throw new Error('This is a file, not a folder.');
   const missing: string[] = [];
   let there = folder;
   for (; !existsSync(there) && dirname(there) !== there; there = dirname(there)) missing.unshift(there);

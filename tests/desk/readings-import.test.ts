@@ -34,6 +34,30 @@ describe('readings:import', () => {
     expect((await test.ask('jars:open', { jar: jars[0]?.id ?? '' })).readings).toHaveLength(2);
   });
 
+  it('takes a table that says what stands between its cells, and JSON with its list inside or one record alone', async () => {
+    const test = await temporaryDesk();
+    const { trial, jars } = await preparedTrial(test);
+    const [a = ''] = jars.map(({ label }) => label);
+    for (const table of [
+      `sep=;\r\njar;hours;brix\r\n${a};24;6,2\r\n`,
+      JSON.stringify({ kitchen: 'another', readings: [{ jar: a, hours: 36, brix: 5 }] }),
+      JSON.stringify({ jar: a, hours: 48, brix: 4 }),
+    ]) {
+      expect(await test.ask('readings:import', { trial, table }), table).toMatchObject({ accepted: 1, refused: [] });
+    }
+    const { readings } = await test.ask('jars:open', { jar: jars[0]?.id ?? '' });
+    expect(readings.map(({ brix }) => brix)).toEqual([6.2, 5, 4]);
+  });
+
+  it('says moments as a kitchen does where one can’t be', async () => {
+    const test = await temporaryDesk();
+    const { jars } = await preparedTrial(test);
+    const before = { jar: jars[0]?.id ?? '', at: '2026-04-01T10:00:00Z', brix: 5 };
+    expect((await test.fail('readings:log', before)).message).toMatch(
+      /^This lies before jar A was started \(\d{1,2} \w+ 2026, \d\d:\d\d\)\.$/,
+    );
+  });
+
   it('names each row that it can’t take with its column and why, and keeps the good ones; a preview keeps nothing', async () => {
     const test = await temporaryDesk();
     const { trial, jars } = await preparedTrial(test);
@@ -109,10 +133,12 @@ describe('readings:import', () => {
       mapping: { Glas: 'jar', Std: 'hours', Zucker: 'brix', brix: '' },
     });
     expect(mapped).toMatchObject({ accepted: 1, refused: [] });
-    for (const table of ['what is this', '%PDF-1.7', '[1, 2]', '{"jar": 1}', 'jar,jar\na,b']) {
+    for (const table of ['what is this', '%PDF-1.7', '[1, 2]', '{"jar": 1', 'jar,jar\na,b']) {
       const { accepted, refused } = await test.ask('readings:import', { trial, table });
       expect([accepted, refused[0]?.row]).toEqual([0, 1]);
     }
+    const stranger = await test.ask('readings:import', { trial, table: '{"jar": 1}' });
+    expect(stranger).toMatchObject({ accepted: 0, refused: [{ row: 2, column: 'jar' }] });
     expect(await test.fail('readings:import', { trial: crypto.randomUUID(), table: 'x' })).toMatchObject({
       code: 'not-found',
     });

@@ -6,6 +6,7 @@ import { listBottlings } from '#store/rows/bottles.ts';
 import { storedMoment } from '#store/stored-moment.ts';
 import { found } from '../found.ts';
 import type { Handlers } from '../handler.ts';
+import { momentWords } from '../tongue/moment-words.ts';
 import { bothVolumes } from './both-volumes.ts';
 
 function when(kitchen: Kitchen, at: string | undefined): string {
@@ -88,7 +89,9 @@ export const bottleHandlers: Handlers<
     const row = found(kitchen.read.row('bottlings', bottling), 'bottling', 'bottling');
     const at = when(kitchen, given);
     if (at < row.bottled_at) {
-      throw new Failure('refused', phrase`This lies before they were bottled (${row.bottled_at}).`, ['at']);
+      throw new Failure('refused', phrase`This lies before they were bottled (${momentWords(row.bottled_at)}).`, [
+        'at',
+      ]);
     }
     return kitchen.write({ request: 'bottles:chill', summary: phrase`Chill bottles` }, (writer) => ({
       bottling: writer.update('bottlings', bottling, { chilled_at: at }).id,
@@ -98,7 +101,9 @@ export const bottleHandlers: Handlers<
     const row = found(kitchen.read.row('bottlings', bottling), 'bottling', 'bottling');
     const at = when(kitchen, given);
     if (at < row.bottled_at) {
-      throw new Failure('refused', phrase`This lies before they were bottled (${row.bottled_at}).`, ['at']);
+      throw new Failure('refused', phrase`This lies before they were bottled (${momentWords(row.bottled_at)}).`, [
+        'at',
+      ]);
     }
     return kitchen.write({ request: 'bottles:open', summary: phrase`Open a bottle: ${pour}` }, (writer) => {
       const opened = writer.all('SELECT id FROM bottle_openings WHERE bottling_id = ?', bottling).length;

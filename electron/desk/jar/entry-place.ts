@@ -5,6 +5,7 @@ import type { Kitchen } from '#store/kitchen.ts';
 import { findJar, type Jar } from '#store/rows/jars.ts';
 import { storedMoment } from '#store/stored-moment.ts';
 import { found } from '../found.ts';
+import { momentWords } from '../tongue/moment-words.ts';
 
 /** Where an entry belongs: its columns, and the words for it. */
 export interface EntryPlace {
@@ -29,13 +30,19 @@ export function entryPlace(
       throw new Failure('refused', phrase`Jar ${jar.label} has not been started; start it first.`, ['jar']);
     }
     if (hoursBetween(jar.startedAt, at) < 0) {
-      throw new Failure('refused', phrase`This lies before jar ${jar.label} was started (${jar.startedAt}).`, ['at']);
+      throw new Failure(
+        'refused',
+        phrase`This lies before jar ${jar.label} was started (${momentWords(jar.startedAt)}).`,
+        ['at'],
+      );
     }
     return { columns: { jar_id: jar.id, base_id: null }, words: phrase`jar ${jar.label}`, jar };
   }
   const base = found(kitchen.read.row('bases', input.base ?? ''), 'base', 'base');
   if (at < base.made_at)
-    throw new Failure('refused', phrase`This lies before ${base.name} was made (${base.made_at}).`, ['at']);
+    throw new Failure('refused', phrase`This lies before ${base.name} was made (${momentWords(base.made_at)}).`, [
+      'at',
+    ]);
   return { columns: { jar_id: null, base_id: base.id }, words: phrase`base ${base.name}`, jar: null };
 }
 

@@ -12,6 +12,7 @@ import type { Writer } from '#store/writer.ts';
 import { found } from '../found.ts';
 import type { Handlers } from '../handler.ts';
 import { takeFromStock } from '../pantry/take-from-stock.ts';
+import { momentWords } from '../tongue/moment-words.ts';
 import { entryPlace, entryTime } from './entry-place.ts';
 
 type Act = 'start' | 'pull' | 'strain' | 'discard';
@@ -53,21 +54,21 @@ function assertMayAct(jar: Jar, act: Act, at: string, position: number): void {
   if (jar.startedAt !== null && at < jar.startedAt) {
     throw new Failure(
       'refused',
-      phrase`Jar ${jar.label} was started at ${jar.startedAt}; what follows can’t lie before that.`,
+      phrase`Jar ${jar.label} was started at ${momentWords(jar.startedAt)}; what follows can’t lie before that.`,
       ['at'],
     );
   }
   if (jar.strainedAt !== null && at < jar.strainedAt) {
     throw new Failure(
       'refused',
-      phrase`Jar ${jar.label} was strained at ${jar.strainedAt}; what follows can’t lie before that.`,
+      phrase`Jar ${jar.label} was strained at ${momentWords(jar.strainedAt)}; what follows can’t lie before that.`,
       ['at'],
     );
   }
   if (jar.pulledAt !== null && at < jar.pulledAt) {
     throw new Failure(
       'refused',
-      phrase`Jar ${jar.label} was pulled at ${jar.pulledAt}; what follows can’t lie before that.`,
+      phrase`Jar ${jar.label} was pulled at ${momentWords(jar.pulledAt)}; what follows can’t lie before that.`,
       ['at'],
     );
   }
