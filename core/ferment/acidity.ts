@@ -24,6 +24,16 @@ export const titrationEndPoints = {
   },
 } as const;
 
+/** The same in so few letters that a closed choice shows them whole. */
+export const endPointsInShort: Readonly<Record<keyof typeof titrationEndPoints, string>> = {
+  get aoac() {
+    return phrase`pH ${8.1}, fruit`;
+  },
+  get oiv() {
+    return phrase`pH ${fixed(7, 1)}, wine`;
+  },
+};
+
 /**
  * Titratable acidity from a titration, as one named acid.
  *

@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react';
-import { titrationEndPoints } from '#core/ferment/acidity.ts';
+import { endPointsInShort, titrationEndPoints } from '#core/ferment/acidity.ts';
 import { titrantCaution } from '#core/ferment/reading-cautions.ts';
 import { type TitrationAcid, titrationAcids } from '#core/units/parse-reading.ts';
 import { phrase } from '#core/words/phrase.ts';
@@ -88,10 +88,10 @@ export function TitrationPart({ watched }: { readonly watched: Watched }) {
               </select>
             )}
           </Field>
-          <Field label={said.endPoint} hint={said.endPointHint}>
+          <Field label={said.endPoint} hint={said.endPointHint(titrationEndPoints[endPoint])}>
             {(wiring) => (
               <select {...wiring} value={endPoint} onChange={({ target }) => setEndPoint(target.value as EndPoint)}>
-                {Object.entries(titrationEndPoints).map(([value, name]) => (
+                {Object.entries(endPointsInShort).map(([value, name]) => (
                   <option key={value} value={value}>
                     {name}
                   </option>

@@ -62,7 +62,7 @@ export const words = {
     acid: phrase`Given as`,
     acidHint: phrase`Lactic for milky and kefir ferments, acetic for kombucha, the others for fruit. Common practice, no source.`,
     endPoint: phrase`Titrated to`,
-    endPointHint: phrase`Readings to different end points do not compare.`,
+    endPointHint: (endPoint: string) => phrase`${endPoint}. Readings to different end points do not compare.`,
     missing: phrase`Write a number.`,
     tooMuch: (grams: number) =>
       phrase`That comes to ${grams} g/L; permitted: 0 to 200. Look at sample and titrant again.`,
