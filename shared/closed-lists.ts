@@ -48,6 +48,7 @@ export const readingColumns = [
   'sg',
   'ph',
   'temperature_C',
+  'temperature_F',
   'acidity_g_per_L',
   'acidity_as',
   'note',

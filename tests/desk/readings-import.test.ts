@@ -49,6 +49,33 @@ describe('readings:import', () => {
     expect(readings.map(({ brix }) => brix)).toEqual([6.2, 5, 4]);
   });
 
+  it('takes a temperature in the unit that its heading says, and without one in the kitchen’s own', async () => {
+    const test = await temporaryDesk();
+    const { trial, jars } = await preparedTrial(test);
+    const a = jars[0]?.label ?? '';
+    const table = (head: string, figure: number) => `jar,hours,${head}\n${a},24,${figure}\n`;
+    const take = (head: string, figure: number) => test.ask('readings:import', { trial, table: table(head, figure) });
+    const last = async () => (await test.ask('jars:open', { jar: jars[0]?.id ?? '' })).readings.at(-1)?.temperature_C;
+    // 68 °F are 20 °C (NIST SP 811, B.8).
+    for (const [head, figure] of [
+      ['Temp (°F)', 68],
+      ['temperature_F', 68],
+      ['Temperature', 20],
+      ['temp c', 20],
+    ] as const) {
+      expect(await take(head, figure), head).toMatchObject({ accepted: 1, refused: [] });
+      expect(await last(), head).toBeCloseTo(20, 10);
+    }
+    await test.ask('kitchen:change', { measures: 'us' });
+    expect(await take('temp', 68)).toMatchObject({ columns: [{}, {}, { meaning: 'temperature_F' }] });
+    expect(await last()).toBeCloseTo(20, 10);
+    expect(await take('temp', 400)).toMatchObject({ refused: [{ message: expect.stringContaining('−40 to 230') }] });
+    expect(await test.ask('readings:import', { trial, table: `jar,hours,°c,°f\n${a},1,20,68\n` })).toMatchObject({
+      accepted: 0,
+      refused: [{ row: 1, code: 'column-twice' }],
+    });
+  });
+
   it('says moments as a kitchen does where one can’t be', async () => {
     const test = await temporaryDesk();
     const { jars } = await preparedTrial(test);

@@ -1,5 +1,5 @@
+import { units } from '#core/units/unit-table.ts';
 import { phrase } from '#core/words/phrase.ts';
-import { readingColumns } from '#shared/closed-lists.ts';
 import { brix, isRemark, note, ph, sg, temperature_C } from '#shared/contract/fields.ts';
 import { findTrial, type TrialWhole } from '#store/rows/trials.ts';
 import { storedMoment } from '#store/stored-moment.ts';
@@ -11,39 +11,31 @@ import { pastedTable } from '../pasted/pasted-table.ts';
 import { unnamedColumns } from '../pasted/unnamed-columns.ts';
 import { numberIn } from '../tasting/read-score.ts';
 import { isStillToCome } from './entry-place.ts';
+import { type Meaning, type Measures, meaningOf } from './reading-columns.ts';
 
-type Meaning = (typeof readingColumns)[number] | '';
 type Cells = Partial<Record<Meaning, string>>;
 type Refused = { row: number; column?: string; code: string; message: string };
 type Jar = TrialWhole['jarsWhole'][number];
 
 const mostRefused = 1000;
 
-const answersTo: Readonly<Record<(typeof readingColumns)[number], readonly string[]>> = {
-  jar: ['jar', 'label', 'sample'],
-  at: ['at', 'when', 'time', 'date', 'moment', 'taken at', 'taken_at'],
-  hours: ['hours', 'hour', 'h'],
-  brix: ['brix', '°bx', 'bx'],
-  sg: ['sg', 'gravity', 'specific gravity'],
-  ph: ['ph'],
-  temperature_C: ['temperature_c', 'temperature', 'temp', '°c'],
-  acidity_g_per_L: ['acidity_g_per_l', 'acidity', 'ta'],
-  acidity_as: ['acidity_as', 'acid'],
-  note: ['note', 'remark'],
-};
-const figures = { brix, sg, ph, temperature_C } as const;
+const figures = { brix, sg, ph, temperature_C, temperature_F: temperature_C } as const;
+const celsiusOf = (fahrenheit: number) => fahrenheit * units.fahrenheit.factor + units.fahrenheit.offset;
 const acids = ['lactic', 'acetic', 'citric', 'malic', 'tartaric'] as const;
 const ranges: Readonly<Record<string, string>> = {
   brix: '0 to 80',
   sg: '0.9 to 1.4',
   ph: '0 to 14',
   temperature_C: '−40 to 110',
+  temperature_F: '−40 to 230',
   acidity_g_per_L: '0 to 200',
 };
 
-function meaningOf(head: string, mapping: Readonly<Record<string, Meaning>>): Meaning {
+type Mapping = Readonly<Record<string, Meaning>>;
+
+function takenFor(head: string, mapping: Mapping, measures: Measures): Meaning {
   const said = Object.entries(mapping).find(([column]) => nameKey(column) === nameKey(head))?.[1];
-  return said ?? readingColumns.find((meaning) => answersTo[meaning].includes(nameKey(head))) ?? '';
+  return said ?? meaningOf(head, measures);
 }
 
 const momentShape = /^\d{4}-\d\d-\d\d(?:[T ]\d\d:\d\d(?::\d\d(?:\.\d+)?)?)?(?:Z|[+-]\d\d:?\d\d)?$/;
@@ -68,11 +60,15 @@ class RowProblem extends Error {
   }
 }
 
-function figureIn(cells: Cells, column: 'brix' | 'sg' | 'ph' | 'temperature_C' | 'acidity_g_per_L'): number | null {
+type FigureColumn = 'brix' | 'sg' | 'ph' | 'temperature_C' | 'temperature_F' | 'acidity_g_per_L';
+
+/** The figure in a row's column, as it is stored; null where none stands. */
+function figureIn(cells: Cells, column: FigureColumn): number | null {
   const written = cells[column] ?? '';
   if (written === '') return null;
-  const value = numberIn(written);
-  if (value === null) throw new RowProblem('not-a-number', column, phrase`“${written.slice(0, 60)}” is not a number.`);
+  const said = numberIn(written);
+  if (said === null) throw new RowProblem('not-a-number', column, phrase`“${written.slice(0, 60)}” is not a number.`);
+  const value = column === 'temperature_F' ? celsiusOf(said) : said;
   const fits = column === 'acidity_g_per_L' ? value >= 0 && value <= 200 : figures[column].safeParse(value).success;
   if (!fits)
     throw new RowProblem(
@@ -137,7 +133,7 @@ function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>, now: Date): Col
     sg: figureIn(cells, 'sg'),
     ph: figureIn(cells, 'ph'),
     acidity_g_per_L: acidity,
-    temperature_C: figureIn(cells, 'temperature_C'),
+    temperature_C: figureIn(cells, 'temperature_C') ?? figureIn(cells, 'temperature_F'),
   };
   if (Object.values(reading).every((value) => value === null))
     throw new RowProblem('no-figure', '', phrase`The row holds no figure.`);
@@ -158,14 +154,15 @@ function readingIn(cells: Cells, jars: ReadonlyMap<string, Jar>, now: Date): Col
 }
 
 interface Surroundings {
+  readonly measures: Measures;
   readonly jars: readonly Jar[];
   readonly now: Date;
   readonly watch: Watch;
 }
 
-function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, { jars, now, watch }: Surroundings) {
+function readTable(table: string, mapping: Mapping, { measures, jars, now, watch }: Surroundings) {
   const { header, rows, unclosed } = pastedTable(table);
-  const meanings = header.map((head) => meaningOf(head, mapping));
+  const meanings = header.map((head) => takenFor(head, mapping, measures));
   const columns = header.map((head, place) => ({ head: head.trim(), meaning: meanings[place] ?? '' }));
   const refused: Refused[] = [
     ...unnamedColumns({ header, rows }),
@@ -176,7 +173,8 @@ function readTable(table: string, mapping: Readonly<Record<string, Meaning>>, { 
     })),
   ];
   const readings: Columns<'readings'>[] = [];
-  const twin = meanings.find((meaning, place) => meaning !== '' && meanings.indexOf(meaning) < place);
+  const kinds = meanings.map((meaning) => (meaning === 'temperature_F' ? 'temperature_C' : meaning));
+  const twin = meanings.find((_, place) => kinds[place] !== '' && kinds.indexOf(kinds[place] ?? '') < place);
   if (twin !== undefined) {
     refused.push({
       row: 1,
@@ -228,6 +226,7 @@ export const readingsImportHandlers: Handlers<'readings:import'> = {
   'readings:import'(kitchen, { trial: id, table, mapping = {}, preview }, watch) {
     const trial = found(findTrial(kitchen.read, id), 'trial', 'trial');
     const { readings, refused, columns } = readTable(table, mapping, {
+      measures: kitchen.read.one<{ measures: Measures }>('SELECT measures FROM kitchens')?.measures ?? 'metric',
       jars: trial.jarsWhole,
       now: kitchen.now(),
       watch,

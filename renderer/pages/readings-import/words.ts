@@ -33,6 +33,7 @@ export const meaningWords: Readonly<Record<string, string>> = {
   sg: phrase`SG`,
   ph: 'pH',
   temperature_C: phrase`temperature (°C)`,
+  temperature_F: phrase`temperature (°F)`,
   acidity_g_per_L: phrase`acidity (g/L)`,
   acidity_as: phrase`as which acid`,
   note: phrase`note`,
