@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allRequests } from '#shared/contract/all-requests.ts';
+import { fc } from '#tests/properties.ts';
 import { temporaryDesk } from '#tests/store/temporary-kitchen.ts';
 import { daysPlan } from './example-trial.ts';
 

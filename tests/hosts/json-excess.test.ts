@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { jsonExcess } from '#shared/json-excess.ts';
+import { fc } from '#tests/properties.ts';
 
 function depthOf(value: unknown): number {
   if (value === null || typeof value !== 'object') return 0;

@@ -1,8 +1,8 @@
 import { mkdirSync, realpathSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve, sep } from 'node:path';
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pageFile, presentPageFile } from '#hosts/page-files.ts';
+import { fc } from '#tests/properties.ts';
 import { temporaryFolder } from '#tests/store/temporary-kitchen.ts';
 
 const root = resolve('/opt/page');

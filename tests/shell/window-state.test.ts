@@ -3,10 +3,10 @@ import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserWindow, Rectangle } from 'electron';
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { windowMemory } from '#shell/window-memory.ts';
 import { placedWindow, readWindowState, smallestWindow } from '#shell/window-state.ts';
+import { fc } from '#tests/properties.ts';
 
 const laptop: Rectangle = { x: 0, y: 25, width: 1440, height: 875 };
 const wall: Rectangle = { x: 1440, y: 0, width: 2560, height: 1440 };

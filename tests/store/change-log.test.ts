@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkStore } from '#store/keeping/check-store.ts';
 import type { Kitchen } from '#store/kitchen.ts';
 import { newSalt, rowText } from '#store/log/change-log.ts';
 import { travel, undoState } from '#store/log/undo.ts';
 import { newRowId } from '#store/row-id.ts';
+import { fc } from '#tests/properties.ts';
 import { temporaryKitchen } from './temporary-kitchen.ts';
 
 const quiet = () => {};

@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { JarInput } from '#core/ferment/jar-input.ts';
 import { jarProblem } from '#core/ferment/jar-problem.ts';
 import { jarSheet } from '#core/ferment/jar-sheet.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { pantryTable } from '#core/pantry/pantry-table.ts';
+import { fc } from '#tests/properties.ts';
 
 const jar: JarInput = {
   vessel: { kind: 'lidded-jar', capacity_mL: 1000 },

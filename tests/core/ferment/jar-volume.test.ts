@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foodDensity_kg_per_m3 } from '#core/ferment/food-density.ts';
 import { jarVolume_mL } from '#core/ferment/jar-volume.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { pantryTable } from '#core/pantry/pantry-table.ts';
+import { fc } from '#tests/properties.ts';
 
 describe('foodDensity_kg_per_m3', () => {
   // Choi and Okos (1986) at 20 °C, each component alone, computed from the printed coefficients.

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '#core/numeric/seeded-random.ts';
 import { RefusedInput } from '#core/panel/refused-input.ts';
+import { fc } from '#tests/properties.ts';
 import { analyse, codesOf, table } from './small-panel.ts';
 
 describe('analysePanel does not care', () => {

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rankSumDistribution } from '#core/panel/ranks/rank-sum-distribution.ts';
 import { rankSumTail } from '#core/panel/ranks/rank-sum-tail.ts';
+import { fc } from '#tests/properties.ts';
 
 /** Mean ranks of values, ties sharing theirs. */
 function ranks(values: readonly number[]): number[] {
@@ -76,14 +76,16 @@ describe('rankSumTail(blocks, seen)', () => {
     fc.assert(
       fc.property(panels, fc.integer({ min: 0, max: 400 }), (blocks, seen) => {
         const size = blocks[0]?.length ?? 0;
-        const states = rankSumDistribution(blocks) ?? [];
+        const states = rankSumDistribution(blocks);
+        const tail = rankSumTail(blocks, seen);
+        // Many ties among many cups may cost more steps than it allows itself: then it gives no figure, and the test below holds that.
+        fc.pre(states !== null && tail !== null);
         const mean = blocks.length * (size + 1);
         const expected = states.reduce(
           (sum, { doubled, chance }) =>
             sum + (doubled.reduce((between, value) => between + (value - mean) ** 2, 0) >= seen ? chance : 0),
           0,
         );
-        const tail = rankSumTail(blocks, seen) ?? Number.NaN;
         expect(tail).toBeCloseTo(expected, 12);
         expect(rankSumTail(blocks, seen + 1) ?? Number.NaN).toBeLessThanOrEqual(tail + 1e-12);
         expect(rankSumTail(blocks, 0)).toBeCloseTo(1, 12);

@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correlationInterval } from '#core/panel/tasters/correlation-interval.ts';
 import { tasterAgreement } from '#core/panel/tasters/taster-agreement.ts';
 import { agreementSentence } from '#core/trial/agreement-sentence.ts';
+import { fc } from '#tests/properties.ts';
 
 const of = (taster: string, scores: readonly (number | null)[]) =>
   scores.flatMap((score, at) => (score === null ? [] : [{ taster, sample: `s${at}`, score }]));

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { jarVolume_mL } from '#core/ferment/jar-volume.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
@@ -10,6 +9,7 @@ import { roundFormula } from '#core/recipe/round-formula.ts';
 import { scaleFormula } from '#core/recipe/scale-formula.ts';
 import { serving } from '#core/recipe/serving.ts';
 import { sweeten } from '#core/recipe/sweeten.ts';
+import { fc } from '#tests/properties.ts';
 
 function composition(name: string) {
   const found = findIngredient(name);

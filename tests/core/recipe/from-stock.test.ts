@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { pricePerKg } from '#core/recipe/price-per-kg.ts';
 import { roundFormula } from '#core/recipe/round-formula.ts';
 import { scaleToStock } from '#core/recipe/scale-to-stock.ts';
+import { fc } from '#tests/properties.ts';
 
 const made = {
   base_mL: 800,

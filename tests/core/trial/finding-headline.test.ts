@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analysePanel } from '#core/panel/analyse.ts';
 import { shrunkenWinner } from '#core/panel/compare/shrunken-winner.ts';
@@ -7,6 +6,7 @@ import { findingAgainstControl } from '#core/trial/finding-against-control.ts';
 import { findingHeadline } from '#core/trial/finding-headline.ts';
 import { findingSentence } from '#core/trial/finding-sentence.ts';
 import { adjustedChances, surenessOf, surenessSentence } from '#core/trial/finding-sureness.ts';
+import { fc } from '#tests/properties.ts';
 import { analysed, forbidden } from './finding-panel.ts';
 
 const days = { '1 day': 1, '2 days': 2, '3 days': 3 };

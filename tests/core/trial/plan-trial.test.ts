@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { laterBy } from '#core/trial/moment.ts';
 import type { PlanInput } from '#core/trial/plan-input.ts';
 import { planTrial } from '#core/trial/plan-trial.ts';
+import { fc } from '#tests/properties.ts';
 import { pantryVolume, workingPlan } from './sample-plan.ts';
 
 const plan = (change: Partial<PlanInput> = {}) => planTrial({ ...workingPlan, ...change }, pantryVolume);

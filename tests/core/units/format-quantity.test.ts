@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatQuantity } from '#core/units/format-quantity.ts';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
+import { fc } from '#tests/properties.ts';
 
 describe('formatQuantity', () => {
   it.each([

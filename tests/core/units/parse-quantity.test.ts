@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseNumber } from '#core/units/parse-number.ts';
 import { parseQuantity } from '#core/units/parse-quantity.ts';
 import { units } from '#core/units/unit-table.ts';
+import { fc } from '#tests/properties.ts';
 
 function stored(text: string): number | string {
   const read = parseQuantity(text);

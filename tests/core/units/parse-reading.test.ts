@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseReading } from '#core/units/parse-reading.ts';
+import { fc } from '#tests/properties.ts';
 
 const readOf = (text: string) => {
   const read = parseReading(text);

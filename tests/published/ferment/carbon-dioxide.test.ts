@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   closedPressure,
@@ -9,6 +8,7 @@ import {
 import { waterDensity_kg_per_m3 } from '#core/ferment/water-density.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { celsius, gramsPerLitre, millilitres } from '#core/units/branded.ts';
+import { fc } from '#tests/properties.ts';
 
 describe('solubility of CO2 in water', () => {
   // Weiss (1974), Mar. Chem. 2, 203, mol/(L·atm), evaluated apart from this code.

@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hydrometer } from '#core/ferment/hydrometer.ts';
 import { sucroseDensity_kg_per_m3 } from '#core/ferment/sucrose-density.ts';
 import { sgFromSgInAir, sucroseSaturation_brix, sugarSolution } from '#core/ferment/sugar-solution.ts';
 import { waterDensity_kg_per_m3 } from '#core/ferment/water-density.ts';
 import { OutOfDomain } from '#core/out-of-domain.ts';
+import { fc } from '#tests/properties.ts';
 
 describe('water', () => {
   // IAPWS-95 at 1 atm, kg/m³.

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { namedWeeks, timelineWeeks } from '#renderer/charts/timeline-weeks.ts';
+import { fc } from '#tests/properties.ts';
 
 const at = (text: string) => new Date(text).getTime();
 const days = (weeks: ReturnType<typeof timelineWeeks>) =>

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { OutOfDomain } from '#core/out-of-domain.ts';
 import { encodeQr } from '#renderer/parts/qr-code/encode-qr.ts';
+import { fc } from '#tests/properties.ts';
 import { readQr } from './read-qr.ts';
 
 const drawn = (modules: readonly (readonly boolean[])[]) =>

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { heightOfShare, radiusAt, vesselProfile, volumeShareBelow } from '#renderer/parts/shelf/vessel-profile.ts';
+import { fc } from '#tests/properties.ts';
 
 const cylinder = {
   tallness: 1,

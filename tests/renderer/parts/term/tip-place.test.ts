@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tipPlace } from '#renderer/parts/term/tip-place.ts';
+import { fc } from '#tests/properties.ts';
 
 const room = { width: 1280, height: 800 };
 const tip = { width: 300, height: 40 };
