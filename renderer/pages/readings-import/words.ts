@@ -5,7 +5,7 @@ export const words = {
   title: phrase`Readings from a table`,
   lead: phrase`Paste a range from a spreadsheet, or choose a file: CSV, TSV or JSON. You see first what would be kept.`,
   paste: phrase`The table, with its heading row`,
-  pasteHint: phrase`One row a reading: the jar’s label; when (2026-05-02 09:30) or hours since its start; then any of brix, sg, ph, temperature, acidity with its acid, note.`,
+  pasteHint: phrase`One row a reading: the jar’s label; when (2026-05-02 09:30) or hours since its start; then any of brix, sg, ph, temperature (°C or °F in its heading), acidity with its acid, note.`,
   example: phrase`jar\thours\tbrix\tph\nA\t24\t6.2\t3.5\nB\t24\t6.8\t3.6`,
   file: phrase`Or a file`,
   columns: phrase`What each column is taken for`,
